@@ -1,0 +1,34 @@
+// Words and trade sizes of each kind of thing: what the Tray offers and what a new element starts as.
+#pragma once
+
+#include <span>
+#include <string>
+#include <string_view>
+
+#include "core/plan/plan.h"
+
+namespace elbowroom {
+
+struct KindInfo {
+  FixtureKind kind;
+  std::string_view key;    // in files: "toilet", "freestanding-bath", ...
+  std::string_view label;  // on screen: "Toilet", "Freestanding bath"
+  std::string_view short_label;  // on sheets: "WC", "Bath", ...
+  std::string_view id_stem;
+  bool wants_wall;         // sticks to a wall when dropped near one
+};
+std::span<const KindInfo> fixtureKinds();
+const KindInfo& infoOf(FixtureKind);
+
+// A fixture of generic trade size (sizes and their grade: comfort.md section 12), placed at the origin.
+Fixture typicalFixture(FixtureKind, const Option& forIds);
+Opening typicalDoor(DoorAction, const Option& forIds);
+Opening typicalWindow(const Option& forIds);
+// Stock leaf widths, ascending (comfort.md section 2).
+std::span<const Length> stockLeafWidths();
+std::string_view labelOf(DoorAction);   // "Hinged", "Double", "Pocket", "Surface sliding", "Bifold", "Cased opening"
+std::string_view keyOf(DoorAction);     // file spelling
+std::string_view keyOf(Status);
+std::string_view labelOf(Status);
+
+}  // namespace elbowroom

@@ -1,0 +1,51 @@
+// An edit is a value: what to change, how the history names it, and with which earlier edit it merges.
+#pragma once
+
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "core/base/result.h"
+#include "core/plan/plan.h"
+
+namespace elbowroom {
+
+// Within one option (by index) unless it says otherwise. Put* replaces the element with the same id or adds it.
+struct PutFixtures { std::vector<Fixture> fixtures; };
+struct PutOpenings { std::vector<Opening> openings; };
+struct PutWallItems { std::vector<WallItem> items; };
+struct RemoveElements { std::vector<ElementId> ids; };  // unknown ids are an error
+struct SetRoom { Room room; };           // replaces all walls; elements on vanished walls must not exist
+struct PutWall { Wall wall; };           // thickness, marks, studs; not its corner
+// Moves the wall's left corner; elements on the two walls that change keep their place in the room as far as
+// their wall allows (their `along` is recomputed by projection).
+struct MoveCorner { ElementId wall; Point to; };
+// Moves the wall parallel to itself, positive = into the room; its two corners slide along the neighbours.
+struct MoveWall { ElementId wall; Length inward; };
+struct SplitWall { ElementId wall; Length along; ElementId new_wall; };  // a new corner on the wall
+struct RemoveCorner { ElementId wall; };  // joins this wall to the one before it; its elements move over
+struct SetCeiling { Ceiling ceiling; };
+struct AddOption { std::string name; int copy_of = -1; };  // -1: empty room
+struct RemoveOption {};
+struct RenameOption { std::string name; };
+struct SetTitle { std::string title; };          // whole plan
+struct SetUnit { Unit unit; };                   // whole plan
+struct SetBooks { std::vector<std::string> books; };  // whole plan
+struct SetPeople { std::vector<Person> people; };     // whole plan
+struct SetNorth { std::optional<Angle> north; };      // whole plan
+
+using Change = std::variant<PutFixtures, PutOpenings, PutWallItems, RemoveElements, SetRoom, PutWall, MoveCorner,
+                            MoveWall, SplitWall, RemoveCorner, SetCeiling, AddOption, RemoveOption, RenameOption,
+                            SetTitle, SetUnit, SetBooks, SetPeople, SetNorth>;
+
+struct Edit {
+  std::size_t option = 0;
+  Change change;
+  std::string label;      // "Move toilet"; shown by undo and redo
+  std::string merge_key;  // consecutive edits with the same non-empty key are one step of the history
+};
+
+// The changed plan, or why not; the given plan is untouched either way. Integrity holds in the result.
+Result<Plan> apply(const Plan& plan, const Edit& edit);
+
+}  // namespace elbowroom

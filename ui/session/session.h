@@ -1,0 +1,66 @@
+// The open document: history, current option, selection, and the layout and report that belong to exactly the
+// plan shown. Everything is recomputed before `changed` is emitted, so no view ever shows an older result.
+#pragma once
+
+#include <QObject>
+#include <QString>
+#include <optional>
+#include <set>
+
+#include "core/plan/history.h"
+#include "core/rules/check.h"
+
+namespace elbowroom::ui {
+
+class Session : public QObject {
+  Q_OBJECT
+ public:
+  explicit Session(Plan plan, QObject* parent = nullptr);
+
+  const Plan& plan() const { return history_.plan(); }
+  const Option& option() const { return layout_.option; }
+  std::size_t optionIndex() const { return option_; }
+  const Layout& layout() const { return layout_; }
+  const Report& report() const { return report_; }
+  const History& history() const { return history_; }
+
+  // Applies the edit to the current option (its `option` is set here). False: refused; lastError() says why.
+  bool perform(Change change, const QString& label, const QString& mergeKey = {});
+  void endMerge();
+  void abandon();
+  void undo();
+  void redo();
+  const QString& lastError() const { return last_error_; }
+
+  void setOption(std::size_t index);
+  const std::set<ElementId>& selection() const { return selection_; }
+  void select(std::set<ElementId> ids);
+  // The finding under the mouse or chosen in Advice; index into report().findings, -1 for none.
+  int litFinding() const { return lit_; }
+  void lightFinding(int index);
+
+  // Starts over with another plan (open, new).
+  void replace(Plan plan);
+  void markSaved();
+  bool dirty() const { return !history_.savedIsCurrent(); }
+
+ signals:
+  void changed();            // plan, layout or report
+  void optionChanged();      // also when the list of options changes
+  void selectionChanged();
+  void litChanged();
+  void refused(const QString& why);
+  void showFinding(int index);  // somebody asked to go to it
+
+ private:
+  void recompute();
+  History history_;
+  std::size_t option_ = 0;
+  Layout layout_;
+  Report report_;
+  std::set<ElementId> selection_;
+  int lit_ = -1;
+  QString last_error_;
+};
+
+}  // namespace elbowroom::ui
