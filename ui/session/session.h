@@ -24,13 +24,24 @@ class Session : public QObject {
   const Report& report() const { return report_; }
   const History& history() const { return history_; }
 
-  // Applies the edit to the current option (its `option` is set here). False: refused; lastError() says why.
+  // Applies the edit to the current option (its `option` is set here). False: refused; lastError() says why
+  // and `refused` is emitted.
   bool perform(Change change, const QString& label, const QString& mergeKey = {});
   void endMerge();
-  void abandon();
   void undo();
   void redo();
   const QString& lastError() const { return last_error_; }
+
+  // A drag: every dragTo starts again from the plan at beginDrag, so that clamped elements come back when the
+  // mouse does. One history step at the end, none when cancelled. A refused dragTo keeps the last good state
+  // and does not emit `refused`. Nested drags do not exist: beginDrag ends a running one.
+  void beginDrag();
+  bool dragTo(Change change, const QString& label);
+  void endDrag();
+  void cancelDrag();
+  bool dragging() const { return drag_base_.has_value(); }
+  // Layout at beginDrag (the present one when not dragging): what snapping and offsets refer to.
+  const Layout& dragBaseLayout() const { return drag_base_ ? base_layout_ : layout_; }
 
   void setOption(std::size_t index);
   const std::set<ElementId>& selection() const { return selection_; }
@@ -49,12 +60,16 @@ class Session : public QObject {
   void optionChanged();      // also when the list of options changes
   void selectionChanged();
   void litChanged();
+  void savedChanged();
   void refused(const QString& why);
   void showFinding(int index);  // somebody asked to go to it
 
  private:
   void recompute();
+  void planReplaced();  // after undo, redo, option edits: clamps option and selection, then recompute
   History history_;
+  std::optional<History> drag_base_;
+  Layout base_layout_;
   std::size_t option_ = 0;
   Layout layout_;
   Report report_;

@@ -1,0 +1,157 @@
+#include "ui/session/session.h"
+
+#include <algorithm>
+
+namespace elbowroom::ui {
+namespace {
+
+std::vector<std::string> optionNames(const Plan& plan) {
+  std::vector<std::string> names;
+  for (const Option& option : plan.options) names.push_back(option.name);
+  return names;
+}
+
+bool exists(const Option& option, const ElementId& id) {
+  return findWall(option, id) || findOpening(option, id) || findFixture(option, id) || findWallItem(option, id);
+}
+
+}  // namespace
+
+Session::Session(Plan plan, QObject* parent) : QObject(parent), history_(std::move(plan)) {
+  history_.markSaved();
+  recompute();
+}
+
+void Session::recompute() {
+  layout_ = deriveLayout(plan(), option_);
+  report_ = check(layout_, choiceOf(plan()));
+  if (lit_ >= static_cast<int>(report_.findings.size())) lit_ = -1;
+}
+
+bool Session::perform(Change change, const QString& label, const QString& mergeKey) {
+  if (drag_base_) endDrag();
+  const auto names = optionNames(plan());
+  const bool adds_option = std::holds_alternative<AddOption>(change);
+  const auto outcome = history_.perform({option_, std::move(change), label.toStdString(), mergeKey.toStdString()});
+  if (!outcome) {
+    last_error_ = QString::fromStdString(outcome.error().message);
+    emit refused(last_error_);
+    return false;
+  }
+  last_error_.clear();
+  if (*outcome) {
+    if (adds_option) option_ = plan().options.size() - 1;
+    planReplaced();
+    if (names != optionNames(plan())) emit optionChanged();
+  }
+  return true;
+}
+
+void Session::endMerge() { history_.endMerge(); }
+
+void Session::planReplaced() {
+  option_ = std::min(option_, plan().options.size() - 1);
+  recompute();
+  const std::size_t before = selection_.size();
+  std::erase_if(selection_, [&](const ElementId& id) { return !exists(option(), id); });
+  emit changed();
+  if (selection_.size() != before) emit selectionChanged();
+}
+
+void Session::undo() {
+  if (drag_base_) cancelDrag();
+  const auto names = optionNames(plan());
+  history_.undo();
+  planReplaced();
+  if (names != optionNames(plan())) emit optionChanged();
+}
+
+void Session::redo() {
+  if (drag_base_) endDrag();
+  const auto names = optionNames(plan());
+  history_.redo();
+  planReplaced();
+  if (names != optionNames(plan())) emit optionChanged();
+}
+
+void Session::beginDrag() {
+  endDrag();
+  history_.endMerge();
+  drag_base_ = history_;
+  base_layout_ = layout_;
+}
+
+bool Session::dragTo(Change change, const QString& label) {
+  if (!drag_base_) beginDrag();
+  History next = *drag_base_;
+  const auto outcome = next.perform({option_, std::move(change), label.toStdString(), {}});
+  if (!outcome) {
+    last_error_ = QString::fromStdString(outcome.error().message);
+    return false;
+  }
+  last_error_.clear();
+  history_ = std::move(next);
+  planReplaced();
+  return true;
+}
+
+void Session::endDrag() {
+  if (!drag_base_) return;
+  drag_base_.reset();
+  history_.endMerge();
+}
+
+void Session::cancelDrag() {
+  if (!drag_base_) return;
+  history_ = std::move(*drag_base_);
+  drag_base_.reset();
+  planReplaced();
+}
+
+void Session::setOption(std::size_t index) {
+  if (index >= plan().options.size() || index == option_) return;
+  endDrag();
+  history_.endMerge();
+  option_ = index;
+  selection_.clear();
+  lit_ = -1;
+  recompute();
+  emit optionChanged();
+  emit changed();
+  emit selectionChanged();
+}
+
+void Session::select(std::set<ElementId> ids) {
+  std::erase_if(ids, [&](const ElementId& id) { return !exists(option(), id); });
+  if (ids == selection_) return;
+  selection_ = std::move(ids);
+  emit selectionChanged();
+}
+
+void Session::lightFinding(int index) {
+  if (index < -1 || index >= static_cast<int>(report_.findings.size())) index = -1;
+  if (index == lit_) return;
+  lit_ = index;
+  emit litChanged();
+}
+
+void Session::replace(Plan plan) {
+  drag_base_.reset();
+  history_ = History(std::move(plan));
+  history_.markSaved();
+  option_ = 0;
+  selection_.clear();
+  lit_ = -1;
+  recompute();
+  emit optionChanged();
+  emit changed();
+  emit selectionChanged();
+  emit savedChanged();
+}
+
+void Session::markSaved() {
+  history_.markSaved();
+  emit savedChanged();
+}
+
+}  // namespace elbowroom::ui
