@@ -177,6 +177,8 @@ const Wall* findWall(const Option&, const ElementId&);
 const Opening* findOpening(const Option&, const ElementId&);
 const Fixture* findFixture(const Option&, const ElementId&);
 const WallItem* findWallItem(const Option&, const ElementId&);
+// Whether any wall, opening, fixture or item on a wall or the ceiling has this id.
+bool hasElement(const Option&, const ElementId&);
 // A fresh id with this stem, unused in the option: "wc", "wc2", "wc3", ...
 ElementId freshId(const Option&, const std::string& stem);
 // An empty plan with one option "As found" and the default books and people.

@@ -1,0 +1,52 @@
+#include "core/plan/plan.h"
+
+#include <algorithm>
+
+namespace elbowroom {
+namespace {
+
+template <typename Element>
+const Element* find(const std::vector<Element>& elements, const ElementId& id) {
+  const auto it = std::find_if(elements.begin(), elements.end(), [&](const auto& e) { return e.id == id; });
+  return it == elements.end() ? nullptr : &*it;
+}
+
+Person person(std::string name, Length stature) {
+  Person p;
+  p.name = std::move(name);
+  p.stature = stature;
+  return p;
+}
+
+}  // namespace
+
+const Wall* findWall(const Option& option, const ElementId& id) { return find(option.room.walls, id); }
+const Opening* findOpening(const Option& option, const ElementId& id) { return find(option.openings, id); }
+const Fixture* findFixture(const Option& option, const ElementId& id) { return find(option.fixtures, id); }
+const WallItem* findWallItem(const Option& option, const ElementId& id) { return find(option.on_walls, id); }
+
+bool hasElement(const Option& option, const ElementId& id) {
+  return findWall(option, id) || findOpening(option, id) || findFixture(option, id) ||
+         findWallItem(option, id) || find(option.on_ceiling, id);
+}
+
+ElementId freshId(const Option& option, const std::string& stem) {
+  ElementId id{stem};
+  for (int n = 2; id.empty() || hasElement(option, id); ++n) id.text = stem + std::to_string(n);
+  return id;
+}
+
+Plan emptyPlan(Unit unit) {
+  using namespace literals;
+  Plan plan;
+  plan.unit = unit;
+  plan.books = {"us-residential", "us-electrical", "comfort", "craft"};
+  plan.people = {person("Tall adult", 74_in), person("Child", 40_in), person("Visitor", 66_in)};
+  plan.people[1].child = true;
+  plan.people[2].chair = Chair{26_in, 48_in};
+  plan.options.emplace_back();
+  plan.options[0].name = "As found";
+  return plan;
+}
+
+}  // namespace elbowroom
