@@ -8,6 +8,7 @@
 
 #include <cmath>
 #include <compare>
+#include <concepts>
 #include <cstdint>
 #include <numbers>
 
@@ -34,6 +35,10 @@ class Length {
   friend constexpr Length operator*(Length a, int k) { return Length(a.nm_ * k); }
   friend constexpr Length operator*(int k, Length a) { return Length(a.nm_ * k); }
   friend constexpr Length operator/(Length a, int k) { return Length(a.nm_ / k); }
+  // A double would be cut to an int without a word; say scaled().
+  template <std::floating_point T> friend Length operator*(Length, T) = delete;
+  template <std::floating_point T> friend Length operator*(T, Length) = delete;
+  template <std::floating_point T> friend Length operator/(Length, T) = delete;
   // Ratio of two lengths, dimensionless; b must not be zero.
   friend constexpr double operator/(Length a, Length b) {
     return static_cast<double>(a.nm_) / static_cast<double>(b.nm_);

@@ -1,0 +1,28 @@
+# The first line of SOURCE is "// EXPECT: regular expression" or "// EXPECT-COMPILES". Whatever the case, the file
+# must compile with CONTROL defined, which leaves out the line in question.
+file(STRINGS ${SOURCE} first LIMIT_COUNT 1)
+set(compile ${COMPILER} -std=c++20 -fsyntax-only -I${ROOT})
+
+execute_process(COMMAND ${compile} -DCONTROL ${SOURCE} RESULT_VARIABLE failed ERROR_VARIABLE errors)
+if(failed)
+  message(FATAL_ERROR "does not compile even without the wrong mix:\n${errors}")
+endif()
+if(first STREQUAL "// EXPECT-COMPILES")
+  execute_process(COMMAND ${compile} ${SOURCE} RESULT_VARIABLE failed ERROR_VARIABLE errors)
+  if(failed)
+    message(FATAL_ERROR "must compile:\n${errors}")
+  endif()
+  return()
+endif()
+
+if(NOT first MATCHES "^// EXPECT: (.+)$")
+  message(FATAL_ERROR "the first line must say what is expected")
+endif()
+set(expected "${CMAKE_MATCH_1}")
+execute_process(COMMAND ${CMAKE_COMMAND} -E env LC_ALL=C ${compile} ${SOURCE} RESULT_VARIABLE failed ERROR_VARIABLE errors)
+if(NOT failed)
+  message(FATAL_ERROR "compiles, but must not")
+endif()
+if(NOT errors MATCHES "${expected}")
+  message(FATAL_ERROR "refused for another reason than \"${expected}\":\n${errors}")
+endif()
