@@ -11,7 +11,8 @@
 
 namespace elbowroom {
 
-enum class Grade { verified, verifiedSecondHand, derived, computed, commonPractice, memory };
+// partial: only part of the wording, or only a fragment of it, was read.
+enum class Grade { verified, verifiedSecondHand, partial, derived, computed, commonPractice, memory };
 
 struct Source {
   std::string_view document;  // "IRC"; "common practice, no source"
@@ -23,13 +24,13 @@ struct Source {
 // One measurement on one subject. `measured` unset: the plan does not say (outcome unknown).
 struct Measurement {
   std::vector<ElementId> subjects;
-  std::optional<Quantity> measured;
-  std::vector<Place> places;
-  std::string detail;
-  std::optional<Quantity> limit;  // overrides the rule's when it depends on the subject
+  std::optional<Quantity> measured = {};
+  std::vector<Place> places = {};
+  std::string detail = {};
+  std::optional<Quantity> limit = {};  // overrides the rule's when it depends on the subject
 };
 
-struct CheckInput;  // core/rules/check_input.h: layout + shared measures, computed once
+struct CheckInput;  // core/rules/check_input.h: layout + shared measures, computed once, and the rule that asks
 
 using Measure = std::vector<Measurement> (*)(const CheckInput&);
 
@@ -38,11 +39,12 @@ struct Rule {
   Level level;
   Compare compare;
   Quantity limit;
-  std::optional<Quantity> limit_high;
+  std::optional<Quantity> limit_high = {};
   Measure measure;           // empty result: not applicable to this plan
   Source source;
   Grade grade;
   std::string_view why;      // one plain sentence
+  std::string_view limit_words = {};  // when the limit depends on the subject ("twice the leaf plus 1 in")
 };
 
 struct Book {

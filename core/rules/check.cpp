@@ -1,0 +1,99 @@
+#include "core/rules/check.h"
+
+#include <algorithm>
+#include <cstdlib>
+#include <iterator>
+
+#include "core/rules/check_input.h"
+
+namespace elbowroom {
+
+namespace {
+
+template <typename T>
+T shortOf(T measured, Compare compare, T limit, std::optional<T> high) {
+  if (compare == Compare::atMost) return measured - limit;
+  if (compare == Compare::between && high && measured > *high) return measured - *high;
+  return limit - measured;
+}
+
+std::optional<Quantity> shortBy(const Finding& f) {
+  if (const auto* m = std::get_if<Length>(&*f.measured)) {
+    std::optional<Length> high;
+    if (f.limit_high) high = std::get<Length>(*f.limit_high);
+    return shortOf(*m, f.compare, std::get<Length>(*f.limit), high);
+  }
+  if (const auto* m = std::get_if<Area>(&*f.measured))
+    return shortOf<Area>(*m, f.compare, std::get<Area>(*f.limit), {});
+  if (const auto* m = std::get_if<Angle>(&*f.measured))
+    return shortOf<Angle>(*m, f.compare, std::get<Angle>(*f.limit), {});
+  if (const auto* m = std::get_if<Count>(&*f.measured))
+    return Count{std::abs(std::get<Count>(*f.limit).value - m->value)};
+  return std::nullopt;
+}
+
+Finding findingOf(const Rule& rule, Measurement m, Length site_tolerance) {
+  Finding f;
+  f.rule = rule.id;
+  f.book = rule.book;
+  f.level = rule.level;
+  f.subjects = std::move(m.subjects);
+  f.measured = m.measured;
+  f.limit = m.limit ? m.limit : rule.limit;
+  f.limit_high = rule.limit_high;
+  f.compare = rule.compare;
+  f.places = std::move(m.places);
+  f.detail = std::move(m.detail);
+  if (!f.measured) {
+    f.outcome = Outcome::unknown;
+    return f;
+  }
+  f.outcome = judge(*f.measured, f.compare, *f.limit, f.limit_high, site_tolerance);
+  if (f.outcome == Outcome::shortfall) {
+    f.short_by = shortBy(f);
+  } else if (f.places.size() > 1) {
+    // A zone shows what is missing; a met figure keeps its line alone.
+    const auto zone = [](const Place& p) { return p.kind == Place::Kind::zone; };
+    std::vector<Place> kept;
+    std::remove_copy_if(f.places.begin(), f.places.end(), std::back_inserter(kept), zone);
+    if (!kept.empty()) f.places = std::move(kept);
+  }
+  return f;
+}
+
+int rankOf(const Finding& f) {
+  switch (f.outcome) {
+    case Outcome::shortfall: return static_cast<int>(f.level);
+    case Outcome::unknown: return 3;
+    case Outcome::close: return 4;
+    case Outcome::clear: return 5;
+    case Outcome::notApplicable: return 6;
+    case Outcome::failed: return 7;
+  }
+  return 7;
+}
+
+}  // namespace
+
+BookChoice choiceOf(const Plan& plan) {
+  BookChoice choice;
+  choice.books = plan.books;
+  if (plan.site_tolerance) choice.site_tolerance = *plan.site_tolerance;
+  return choice;
+}
+
+Report check(const Layout& layout, const BookChoice& choice) {
+  Report report;
+  report.figures = figuresOf(layout);
+  const std::vector<checks::Around> around = checks::aroundOf(layout);
+  for (const Rule& rule : allRules()) {
+    if (std::find(choice.books.begin(), choice.books.end(), rule.book) == choice.books.end()) continue;
+    for (Measurement& m : rule.measure(CheckInput{layout, report.figures, around, &rule}))
+      report.findings.push_back(findingOf(rule, std::move(m), choice.site_tolerance));
+  }
+  std::stable_sort(report.findings.begin(), report.findings.end(),
+                   [](const Finding& a, const Finding& b) { return rankOf(a) < rankOf(b); });
+  return report;
+}
+
+}  // namespace elbowroom

@@ -1,0 +1,55 @@
+#include "core/rules/checks/common.h"
+
+#include <cstdint>
+
+namespace elbowroom::checks {
+
+namespace {
+using namespace literals;
+// Narrowest vanity sold with two basins (comfort table, vanity widths).
+constexpr Length kNarrowestDouble = 48_in;
+}  // namespace
+
+std::optional<int> basinsOf(const PlacedFixture& f) {
+  if (f.fixture.basins) return f.fixture.basins;
+  if (f.fixture.kind == FixtureKind::basin || f.fixture.width < kNarrowestDouble) return 1;
+  return std::nullopt;
+}
+
+ElementId wallAt(const Layout& layout, Point p) {
+  ElementId nearest;
+  Length best = Length::nanometres(INT64_MAX);
+  for (const WallFrame& wall : layout.walls) {
+    const Length gap = gapBetween(Segment{wall.from, wall.to}, Segment{p, p}).distance;
+    if (gap < best) {
+      best = gap;
+      nearest = wall.id;
+    }
+  }
+  return nearest;
+}
+
+ElementId idOf(const Layout& layout, const Ahead& found) {
+  if (found.hit < 0) return wallAt(layout, found.at);
+  return layout.fixtures[static_cast<std::size_t>(found.hit)].fixture.id;
+}
+
+Place stripBetween(Segment front, Direction ahead, Length near, Length far) {
+  return {Place::Kind::zone,
+          {front.a + near * ahead, front.b + near * ahead, front.b + far * ahead, front.a + far * ahead}};
+}
+
+Length limitOf(const CheckInput& in) {
+  if (in.rule == nullptr) return {};
+  const auto* limit = std::get_if<Length>(&in.rule->limit);
+  return limit == nullptr ? Length{} : *limit;
+}
+
+std::vector<Place> placesOf(Segment front, Direction ahead, const Ahead& found, Length limit) {
+  std::vector<Place> places{lineFrom(found.at - found.distance * ahead, found.at)};
+  if (found.distance < limit && front.a != front.b)
+    places.push_back(stripBetween(front, ahead, found.distance, limit));
+  return places;
+}
+
+}  // namespace elbowroom::checks

@@ -1,0 +1,39 @@
+// What several measures need: who is a subject, names of what was hit, and the places of a finding.
+#pragma once
+
+#include "core/rules/check_input.h"
+
+namespace elbowroom::checks {
+
+inline bool counts(const PlacedFixture& f) { return f.fixture.status != Status::remove; }
+inline bool isToilet(const PlacedFixture& f) {  // the texts treat a bidet as they treat a toilet
+  return f.fixture.kind == FixtureKind::toilet || f.fixture.kind == FixtureKind::bidet;
+}
+inline bool isBasin(const PlacedFixture& f) {
+  return f.fixture.kind == FixtureKind::basin || f.fixture.kind == FixtureKind::vanity;
+}
+inline bool isBath(const PlacedFixture& f) {
+  return f.fixture.kind == FixtureKind::bath || f.fixture.kind == FixtureKind::freestandingBath;
+}
+inline bool isShower(const PlacedFixture& f) { return f.fixture.kind == FixtureKind::shower; }
+
+// How many basins the fixture has; nullopt when the plan leaves it open (a vanity wide enough for two).
+std::optional<int> basinsOf(const PlacedFixture&);
+
+// The wall whose inside face carries this point (the nearest one); empty id without walls.
+ElementId wallAt(const Layout&, Point);
+// Id of what a ray met.
+ElementId idOf(const Layout&, const Ahead&);
+
+inline Place pointAt(Point p) { return {Place::Kind::point, {p}}; }
+inline Place lineFrom(Point a, Point b) { return {Place::Kind::line, {a, b}}; }
+// The strip before `front` between the two distances straight ahead.
+Place stripBetween(Segment front, Direction ahead, Length near, Length far);
+
+// The limit of the asking rule as a length (0 when it is none).
+Length limitOf(const CheckInput&);
+
+// The measured line of a ray, from the side of `front` opposite the hit, and the missing strip up to the limit.
+std::vector<Place> placesOf(Segment front, Direction ahead, const Ahead& found, Length limit);
+
+}  // namespace elbowroom::checks

@@ -1,0 +1,142 @@
+#include "core/rules/text.h"
+
+#include <fmt/format.h>
+
+#include "core/rules/text_quantity.h"
+#include "core/rules/text_words.h"
+
+namespace elbowroom {
+
+namespace {
+
+using words::Toward;
+
+std::string wordOf(Outcome outcome) {
+  switch (outcome) {
+    case Outcome::clear: return "Clear";
+    case Outcome::close: return "Close";
+    case Outcome::shortfall: return "Short";
+    case Outcome::unknown: return "Not stated";
+    case Outcome::notApplicable: return "Does not apply";
+    case Outcome::failed: return "Could not be checked";
+  }
+  return {};
+}
+
+// The measured figure, the figure it is held against and what lies between them, rounded so that the three
+// printed figures agree and none of them flatters the plan.
+struct Printed {
+  Quantity measured, limit, between;
+  bool missed = false;  // the printed figures show a miss
+};
+
+bool heldAgainstHigh(const Finding& f) {
+  if (f.compare == Compare::atMost) return true;
+  if (f.compare != Compare::between || !f.limit_high) return false;
+  const auto* m = std::get_if<Length>(&*f.measured);
+  const auto* low = std::get_if<Length>(&*f.limit);
+  const auto* high = std::get_if<Length>(&*f.limit_high);
+  return m != nullptr && low != nullptr && high != nullptr && *high - *m < *m - *low;
+}
+
+Printed printedOf(const Finding& f, Unit unit) {
+  const bool upper = heldAgainstHigh(f);
+  const Quantity limit = upper && f.compare == Compare::between ? *f.limit_high : *f.limit;
+  const Toward against = upper ? Toward::higher : Toward::lower;
+  Printed p{words::rounded(*f.measured, unit, Toward::nearest), words::rounded(limit, unit, Toward::nearest), {}};
+  const bool is_short = f.outcome == Outcome::shortfall;
+  if (is_short) {
+    p.measured = words::rounded(*f.measured, unit, against);
+    if (p.measured == p.limit)  // a limit between two steps of the rule
+      p.limit = words::rounded(limit, unit, upper ? Toward::lower : Toward::higher);
+  } else if (f.outcome == Outcome::close && (upper ? p.measured > p.limit : p.measured < p.limit)) {
+    p.measured = p.limit;  // missed by no more than rounding counts as met
+  } else if (!upper ? p.measured > p.limit : p.measured < p.limit) {
+    p.measured = words::rounded(*f.measured, unit, against);
+    if (upper ? p.measured > p.limit : p.measured < p.limit) p.measured = p.limit;
+  }
+  p.between = upper == is_short ? words::difference(p.measured, p.limit) : words::difference(p.limit, p.measured);
+  p.missed = is_short;
+  return p;
+}
+
+std::string neededText(const Finding& f, const Printed& p, Unit unit) {
+  const std::string limit = quantityText(p.limit, unit);
+  switch (f.compare) {
+    case Compare::atLeast: return "at least " + limit;
+    case Compare::atMost: return "at most " + limit;
+    case Compare::between:
+      return fmt::format("{} to {}", quantityText(words::rounded(*f.limit, unit, Toward::nearest), unit),
+                         quantityText(words::rounded(*f.limit_high, unit, Toward::nearest), unit));
+    case Compare::isTrue: return {};
+  }
+  return limit;
+}
+
+std::string byText(const Finding& f, const Printed& p, Unit unit) {
+  const std::string between = quantityText(p.between, unit);
+  if (p.missed) return (heldAgainstHigh(f) ? "over by " : "short by ") + between;
+  const bool none = p.measured == p.limit;
+  return none ? "nothing to spare" : between + " to spare";
+}
+
+std::string sourceText(const Source& source) {
+  if (source.section.empty() && source.edition.empty()) return std::string(source.document);
+  std::string text(source.document);
+  if (!source.edition.empty()) text += fmt::format(" ({})", source.edition);
+  if (!source.section.empty()) text += fmt::format(", {}", source.section);
+  return text;
+}
+
+std::string subjectsText(const Finding& f, const Option& option) {
+  if (f.subjects.empty()) return "Room";
+  return subjectName(option, f.subjects.front());
+}
+
+}  // namespace
+
+FindingText textOf(const Finding& f, const Option& option, Unit unit) {
+  FindingText text;
+  text.outcome = wordOf(f.outcome);
+  text.detail = words::detailOf(f.detail);
+  const std::string who = subjectsText(f, option);
+  const Rule* rule = findRule(f.book, f.rule);
+  const std::string title(rule != nullptr ? rule->title : std::string_view(f.rule));
+  if (rule != nullptr) {
+    text.why = rule->why;
+    text.source = sourceText(rule->source);
+    text.grade = wordsOf(rule->grade);
+  }
+  if (f.outcome == Outcome::failed) {
+    text.headline = fmt::format("{}: {} could not be checked", who, title);
+    return text;
+  }
+  if (!f.measured) {
+    text.headline = fmt::format("{}: {} is not known", who, title);
+    text.measured = "not stated";
+    if (f.limit && f.compare != Compare::isTrue) {
+      Printed p{*f.limit, words::rounded(*f.limit, unit, Toward::nearest), {}, false};
+      text.needed = neededText(f, p, unit);
+    }
+    return text;
+  }
+  if (const bool* yes = std::get_if<bool>(&*f.measured)) {
+    const words::YesNo sentences = words::yesNoOf(f.rule);
+    const bool met = f.outcome != Outcome::shortfall;
+    const std::string other =
+        f.subjects.size() > 1 ? fmt::format(" and {}", subjectName(option, f.subjects[1])) : std::string();
+    text.headline = fmt::format("{}{}: {}", who, other, met ? sentences.met : sentences.missed);
+    text.measured = *yes ? "yes" : "no";
+    text.needed = std::get<bool>(*f.limit) ? "yes" : "no";
+    return text;
+  }
+  const Printed p = printedOf(f, unit);
+  text.measured = quantityText(p.measured, unit);
+  text.needed = neededText(f, p, unit);
+  text.by = byText(f, p, unit);
+  text.headline = p.missed ? fmt::format("{}: {} is {}, needs {}", who, title, text.measured, text.needed)
+                           : fmt::format("{}: {} is {}", who, title, text.measured);
+  return text;
+}
+
+}  // namespace elbowroom

@@ -1,0 +1,14 @@
+// Figures as words with the rounding a verdict needs. Private to core/rules/text*.cpp.
+#pragma once
+
+#include "core/rules/text.h"
+
+namespace elbowroom::words {
+
+enum class Toward { nearest, lower, higher };
+// The figure rounded to what its text can show: 1/16 in or 1 mm, whole square inches or thousandths of a square
+// metre, whole degrees.
+Quantity rounded(const Quantity&, Unit, Toward);
+Quantity difference(const Quantity& larger, const Quantity& smaller);  // precondition: same kind
+
+}  // namespace elbowroom::words

@@ -1,0 +1,46 @@
+#include "core/rules/text_words.h"
+
+#include <array>
+
+namespace elbowroom::words {
+
+namespace {
+
+struct YesNoEntry { std::string_view rule; YesNo sentences; };
+constexpr std::array kYesNo{
+    YesNoEntry{"door-meets-door", {"the leaves do not meet", "the leaves meet as they open"}},
+    YesNoEntry{"door-meets-person",
+               {"opens without touching a person who stands there", "swings into a person who stands there"}},
+    YesNoEntry{"pocket-meets-pipes", {"no pipes in the pocket's wall", "the pocket runs into a wall with pipes"}},
+};
+
+struct DetailEntry { std::string_view key, sentence; };
+constexpr std::array kDetails{
+    DetailEntry{"basins-not-stated",
+                "The plan does not say how many basins this vanity has. State it and this is checked."},
+    DetailEntry{"ceiling-not-stated", "The plan does not state the ceiling height. Measure it and enter it."},
+    DetailEntry{"clearest-30", "Measured over the clearest 30 inches of the open side."},
+    DetailEntry{"clearest-22", "Measured over the clearest 22 inches of the front, the narrowest entry allowed."},
+    DetailEntry{"turning-by-t", "The circle does not fit, but the T-shaped turning space does; either is enough."},
+    DetailEntry{"knee-space-used", "The circle reaches into the free space for knees and toes under a fixture."},
+    DetailEntry{"large-shower", "The shower is large enough that a smaller width is allowed (1300 square inches)."},
+    DetailEntry{"basin-beside-toilet",
+                "The basin beside the toilet may stay in a home: the space is 66 inches deep or more is needed."},
+    DetailEntry{"smallest-basins", "Taking basins 15 inches across, the smallest usual size."},
+};
+
+}  // namespace
+
+YesNo yesNoOf(std::string_view rule_id) {
+  for (const YesNoEntry& entry : kYesNo)
+    if (entry.rule == rule_id) return entry.sentences;
+  return {};
+}
+
+std::string_view detailOf(std::string_view key) {
+  for (const DetailEntry& entry : kDetails)
+    if (entry.key == key) return entry.sentence;
+  return {};
+}
+
+}  // namespace elbowroom::words
