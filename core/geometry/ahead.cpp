@@ -11,7 +11,7 @@ constexpr double kRounding = 1e-7;
 // The strip in its own frame: x across it, y ahead of the front line.
 struct Strip {
   P origin, across, forward;
-  double low = 0, high = 0;      // usable width, the forgiven sides taken off
+  double low = 0, high = 0;       // usable width, the forgiven sides taken off
   double front_at = 0, lean = 0;  // the front line: y = front_at + lean * x
 
   P local(P p) const {

@@ -33,7 +33,8 @@ struct Gap {
   bool overlap = false;  // the interiors share more than contact (deeper than kContact)
 };
 // Clearance between two solid outlines, with the nearest points; when they touch or overlap, both are one
-// place they share. Overlap: a boundary point of one lies deeper than kContact inside the other, or they coincide.
+// place they share. Overlap: a boundary point of one lies deeper than kContact inside the other, or they
+// coincide.
 Gap gapBetween(const Outline& a, const Outline& b);
 // Clearance from a solid outline to the boundary of the room it stands in. Overlap: it reaches deeper than
 // kContact through a wall or lies outside the room altogether; the distance is then 0.
@@ -45,8 +46,8 @@ Gap gapBetween(Segment a, Segment b);
 // How far one can go straight from the segment `front` in direction `ahead` before something stands in the
 // strip as wide as the segment. Obstacles that only touch the strip's sides (kContact) do not count; what
 // lies behind the front does not count, up to kContact ahead of it; what stands across the front gives 0.
-// `hit` is the index into obstacles (before the wall on a tie), -1 for the room's boundary. With neither a room
-// nor anything ahead the distance is 0: unknown floor is not clear floor.
+// `hit` is the index into obstacles (before the wall on a tie), -1 for the room's boundary. With neither a
+// room nor anything ahead the distance is 0: unknown floor is not clear floor.
 struct Ahead {
   Length distance;
   Point at;        // where it is hit
@@ -56,7 +57,8 @@ Ahead clearAhead(Segment front, Direction ahead, const Outline& room, const std:
 
 // Floor of the room not covered by any obstacle (polyclipping on a 1/65536 in grid; error < 0.01 sq in).
 Area freeArea(const Outline& room, const std::vector<Outline>& obstacles);
-// The same floor as outlines for drawing, slivers under 0.001 sq in left out: outer rings counter-clockwise, holes clockwise.
+// The same floor as outlines for drawing, slivers under 0.001 sq in left out: outer rings counter-clockwise,
+// holes clockwise.
 std::vector<Outline> freeRegions(const Outline& room, const std::vector<Outline>& obstacles);
 // Area common to two outlines, for instance how much of a swing lies over a fixture.
 Area commonArea(const Outline& a, const Outline& b);
