@@ -32,7 +32,8 @@ enum class Role {
   markShort, markClose, markUnknown,
   guide,            // snapping guide, canvas only
   selection,        // canvas only
-  northMark, scaleBar, tableLine
+  northMark, scaleBar, tableLine,
+  hidden            // dashed narrow: headers above, leaves in a pocket
 };
 
 enum class AnchorH { left, centre, right };

@@ -24,6 +24,7 @@ struct PaintOptions {
   bool dark = false;
   double px_per_mm = 3.78;    // pen widths
   std::set<ElementId> lit;    // drawn stronger
+  bool white_paper = false;   // printed sheets: fills and halos are white instead of the screen's paper
 };
 void paint(QPainter&, const DisplayList&, const ViewMap&, const PaintOptions&);
 

@@ -1,0 +1,25 @@
+// What is drawn already, to find quiet places for texts.
+#pragma once
+
+#include "core/drawing/display_list.h"
+
+namespace elbowroom {
+
+class Clutter {
+ public:
+  void add(const DisplayList&);
+  void addText(const Box&);
+  // 0: nothing there. Texts weigh far more than lines, walls more than other lines.
+  double costOf(const Box&) const;
+  bool meetsText(const Box&) const;
+
+ private:
+  struct Line { Segment s; double weight; };
+  std::vector<Line> lines_;
+  std::vector<Box> texts_;
+};
+
+bool overlap(const Box& a, const Box& b);
+Box grown(const Box&, Length by);
+
+}  // namespace elbowroom

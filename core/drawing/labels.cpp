@@ -1,0 +1,150 @@
+#include <algorithm>
+
+#include "core/base/length_text.h"
+#include "core/drawing/clutter.h"
+#include "core/drawing/figures.h"
+#include "core/plan/catalogue.h"
+
+namespace elbowroom {
+namespace {
+
+constexpr double kLabelMm = 2.7;
+constexpr double kLineStep = 1.2;
+
+struct Candidate {
+  Point middle;
+  bool upright = true;  // false: reads from the right
+  double penalty = 0;
+};
+
+// The lines of a label centred on a point.
+std::vector<TextPrim> block(const std::vector<std::string>& lines, const Candidate& where, const DrawStyle& style) {
+  const Length height = style.mm.scaled(kLabelMm);
+  const Direction down = where.upright ? Direction{0, -1} : Direction{1, 0};
+  const double first = -(static_cast<double>(lines.size()) - 1) / 2;
+  std::vector<TextPrim> texts;
+  for (std::size_t i = 0; i < lines.size(); ++i) {
+    TextPrim text;
+    text.text = lines[i];
+    text.height = height;
+    text.turn = Angle::fromDegrees(where.upright ? 0 : 90);
+    text.h = AnchorH::centre;
+    text.v = AnchorV::middle;
+    text.halo = true;
+    text.at = where.middle + height.scaled(kLineStep * (first + static_cast<double>(i))) * down;
+    texts.push_back(text);
+  }
+  return texts;
+}
+
+void place(DisplayList& list, Clutter& clutter, const std::vector<std::string>& lines,
+           const std::vector<Candidate>& candidates, const ElementId& source, const DrawStyle& style) {
+  if (lines.empty() || candidates.empty()) return;
+  double best = 0;
+  std::vector<TextPrim> chosen;
+  for (const Candidate& candidate : candidates) {
+    const std::vector<TextPrim> texts = block(lines, candidate, style);
+    double cost = candidate.penalty;
+    for (const TextPrim& text : texts) cost += clutter.costOf(textBounds(text));
+    if (chosen.empty() || cost < best) best = cost, chosen = texts;
+  }
+  for (const TextPrim& text : chosen) {
+    clutter.addText(grown(textBounds(text), style.mm.scaled(0.3)));
+    list.push_back({text, Role::label, source});
+  }
+}
+
+std::vector<Candidate> inFixture(const PlacedFixture& placed) {
+  std::vector<Candidate> candidates;
+  const Direction forward = placed.facing, right = forward.left();
+  const Fixture& f = placed.fixture;
+  // What is upright on the sheet only fits where the fixture is wide enough; try both.
+  const bool sideways = std::abs(forward.x) > std::abs(forward.y);
+  const bool tall = sideways ? f.width > f.depth : f.depth > f.width;
+  for (const double y : {0.0, 0.12, -0.12, 0.24, -0.24, 0.36, -0.36}) {
+    for (const double x : {0.0, 0.15, -0.15, 0.3, -0.3}) {
+      const Point at = placed.center + f.depth.scaled(y) * forward + f.width.scaled(x) * right;
+      const double off = 4 * (std::abs(x) + std::abs(y));
+      candidates.push_back({at, true, off + (tall ? 1.0 : 0.0)});
+      candidates.push_back({at, false, off + (tall ? 0.0 : 6.0)});
+    }
+  }
+  return candidates;
+}
+
+std::vector<Candidate> nearOpening(const Layout& layout, const PlacedOpening& placed, const DrawStyle& style) {
+  std::vector<Candidate> candidates;
+  const WallFrame& wall = layout.walls[static_cast<std::size_t>(placed.wall)];
+  const double width = placed.opening.width.inches(), mm = style.mm.inches();
+  for (const Leaf& leaf : placed.leaves) {
+    const bool positive = leaf.sweep > Angle{};
+    for (const double turn : {45.0, 35.0, 55.0, 25.0, 65.0}) {
+      for (const double reach : {0.52, 0.42, 0.62, 0.72}) {
+        const Direction d = leaf.closed.turned(Angle::fromDegrees(positive ? turn : -turn));
+        candidates.push_back({leaf.hinge + leaf.width.scaled(reach) * d, true, std::abs(turn - 45) / 20});
+        candidates.push_back({leaf.hinge + leaf.width.scaled(reach) * d, false, 3 + std::abs(turn - 45) / 20});
+      }
+    }
+  }
+  const Point middle = midpoint(placed.left, placed.right);
+  const bool slopes = std::abs(wall.along.y) > 0.5;
+  const double rise = slopes ? 11 * mm : 3.4 * mm;
+  for (const double along : {0.0, 0.3, -0.3, 0.6, -0.6, 0.9, -0.9}) {
+    for (const double in : {rise, rise + 2 * mm, rise + 5 * mm, rise + 9 * mm, rise + 14 * mm}) {
+      const Point at = middle + Length::fromInches(along * width) * wall.along + Length::fromInches(in) * wall.inward;
+      candidates.push_back({at, true, 2 + 6 * std::abs(along) + (in - rise) / mm * 0.6});
+    }
+    for (const double in : {3.4 * mm, 6 * mm, 9 * mm}) {
+      const Point at = middle + Length::fromInches(along * width) * wall.along + Length::fromInches(in) * wall.inward;
+      if (slopes) candidates.push_back({at, false, 3 + 6 * std::abs(along) + in / mm * 0.6});
+    }
+  }
+  return candidates;
+}
+
+std::string shortText(Length value, Unit unit) {
+  return unit == Unit::inches ? inchesText(value) : millimetresText(value, false);
+}
+
+}  // namespace
+
+std::vector<std::string> doorLabel(const Layout& layout, const PlacedOpening& placed, const DrawStyle& style) {
+  const Opening& opening = placed.opening;
+  if (opening.kind == OpeningKind::window) {
+    return {"Window " + shortText(opening.width, style.unit) + " \u00d7 " + shortText(opening.height, style.unit)};
+  }
+  std::string action(labelOf(opening.action));
+  const Length clear = doorFigures(layout, placed).clear_opening;
+  return {action + " " + shortText(opening.width, style.unit), "clear " + shortText(clear, style.unit)};
+}
+
+std::vector<std::string> fixtureLabel(const PlacedFixture& placed) {
+  const Fixture& f = placed.fixture;
+  std::vector<std::string> lines{f.name.empty() ? std::string(infoOf(f.kind).short_label) : f.name};
+  if (f.status == Status::remove) lines.push_back("(remove)");
+  return lines;
+}
+
+DisplayList drawLabels(const Layout& layout, const DisplayList& drawn, const DrawStyle& style) {
+  DisplayList list;
+  Clutter clutter;
+  clutter.add(drawn);
+  for (const PlacedFixture& placed : layout.fixtures) {
+    std::vector<std::string> lines = fixtureLabel(placed);
+    const Length shorter = std::min(placed.fixture.width, placed.fixture.depth);
+    const Length longer = std::max(placed.fixture.width, placed.fixture.depth);
+    if (textWidth(lines[0], style.mm.scaled(kLabelMm)) > longer) {
+      std::vector<std::string> wrapped = wrapText(lines[0], style.mm.scaled(kLabelMm), shorter);
+      wrapped.insert(wrapped.end(), lines.begin() + 1, lines.end());
+      lines = wrapped;
+    }
+    place(list, clutter, lines, inFixture(placed), placed.fixture.id, style);
+  }
+  for (const PlacedOpening& placed : layout.openings) {
+    if (placed.wall < 0 || placed.wall >= static_cast<int>(layout.walls.size())) continue;
+    place(list, clutter, doorLabel(layout, placed, style), nearOpening(layout, placed, style), placed.opening.id, style);
+  }
+  return list;
+}
+
+}  // namespace elbowroom

@@ -1,0 +1,182 @@
+#include "ui/render/paint.h"
+
+#include <QFontDatabase>
+#include <QPainterPath>
+#include <cmath>
+
+namespace elbowroom::ui {
+
+QPointF ViewMap::toPx(Point p) const {
+  return {origin.x() + p.x.inches() * px_per_inch, origin.y() - p.y.inches() * px_per_inch};
+}
+
+Point ViewMap::toPlan(QPointF px) const {
+  return {Length::fromInches((px.x() - origin.x()) / px_per_inch),
+          Length::fromInches((origin.y() - px.y()) / px_per_inch)};
+}
+
+double ViewMap::px(Length l) const { return l.inches() * px_per_inch; }
+Length ViewMap::fromPx(double px) const { return Length::fromInches(px / px_per_inch); }
+
+namespace {
+
+class Painter {
+ public:
+  Painter(QPainter& painter, const ViewMap& map, const PaintOptions& options)
+      : painter_(painter), map_(map), options_(options) {
+    paper_ = options.white_paper ? QColor(Qt::white)
+                                 : QColor(QString::fromStdString(inkOf(Role::paper, options.dark).fill));
+    font_ = QFont(QStringLiteral("DejaVu Sans"));
+    font_.setKerning(false);  // widths are those of the table in core/drawing
+    font_.setHintingPreference(QFont::PreferNoHinting);
+    font_.setStyleStrategy(QFont::PreferAntialias);
+  }
+
+  void draw(const DrawItem& item) {
+    const bool lit = !item.source.empty() && options_.lit.count(item.source) > 0;
+    pick(item.role, lit);
+    std::visit([this](const auto& prim) { draw(prim); }, item.prim);
+  }
+
+ private:
+  struct Tools {
+    QPen pen;
+    QBrush fill;
+    QColor text;
+  };
+
+  void pick(Role role, bool lit) {
+    if (have_ && role == role_ && lit == lit_) return;
+    have_ = true, role_ = role, lit_ = lit;
+    const Ink ink = inkOf(role, options_.dark);
+    const double px = options_.px_per_mm * (lit ? 2.0 : 1.0);
+    tools_.pen = ink.width_mm > 0 ? QPen(QColor(QString::fromStdString(ink.stroke)), ink.width_mm * px) : QPen(Qt::NoPen);
+    tools_.pen.setCapStyle(Qt::FlatCap);
+    tools_.pen.setJoinStyle(Qt::MiterJoin);
+    if (!ink.dash_mm.empty() && ink.width_mm > 0) {
+      QList<qreal> pattern;  // Qt counts dashes in pen widths
+      for (const double mm : ink.dash_mm) pattern << mm * options_.px_per_mm / tools_.pen.widthF();
+      tools_.pen.setDashPattern(pattern);
+    }
+    tools_.text = QColor(QString::fromStdString(ink.stroke));
+    const bool is_paper = ink.fill == inkOf(Role::paper, options_.dark).fill;
+    tools_.fill = ink.fill.empty() ? QBrush(Qt::NoBrush)
+                                   : QBrush(is_paper ? paper_ : QColor(QString::fromStdString(ink.fill)));
+  }
+
+  void use(bool filled) {
+    painter_.setPen(tools_.pen);
+    painter_.setBrush(filled ? tools_.fill : QBrush(Qt::NoBrush));
+  }
+
+  QPolygonF polygon(const std::vector<Point>& points) const {
+    QPolygonF poly;
+    poly.reserve(static_cast<qsizetype>(points.size()));
+    for (const Point p : points) poly << map_.toPx(p);
+    return poly;
+  }
+
+  void draw(const LinePrim& line) {
+    use(false);
+    painter_.drawLine(map_.toPx(line.a), map_.toPx(line.b));
+  }
+
+  void draw(const PolyPrim& poly) {
+    use(poly.filled);
+    if (poly.closed) painter_.drawPolygon(polygon(poly.points));
+    else painter_.drawPolyline(polygon(poly.points));
+  }
+
+  void draw(const ArcPrim& arc) {
+    use(false);
+    const QPointF c = map_.toPx(arc.center);
+    const double r = map_.px(arc.radius);
+    const QRectF box(c.x() - r, c.y() - r, 2 * r, 2 * r);
+    // A path keeps the exact angles; drawArc rounds them to sixteenths of a degree.
+    QPainterPath path;
+    path.arcMoveTo(box, arc.from.degrees());
+    path.arcTo(box, arc.from.degrees(), arc.sweep.degrees());
+    painter_.drawPath(path);
+  }
+
+  void draw(const EllipsePrim& ellipse) {
+    use(ellipse.filled);
+    painter_.save();
+    painter_.translate(map_.toPx(ellipse.center));
+    painter_.rotate(-ellipse.turn.degrees());
+    painter_.drawEllipse(QPointF(0, 0), map_.px(ellipse.rx), map_.px(ellipse.ry));
+    painter_.restore();
+  }
+
+  void draw(const TextPrim& text) {
+    const double size = map_.px(text.height);
+    if (size < 1) return;
+    // Fonts are asked for at a fixed size and scaled, so that widths stay in proportion at any zoom.
+    constexpr double kBase = 64;
+    const double scale = size / kBase;
+    font_.setPixelSize(static_cast<int>(kBase));
+    font_.setBold(text.bold);
+    const QString line = QString::fromStdString(text.text);
+    const double width = map_.px(textWidth(text.text, text.height, text.bold)) / scale;
+    const double x = text.h == AnchorH::left ? 0 : text.h == AnchorH::centre ? -width / 2 : -width;
+    const double y = text.v == AnchorV::base ? 0 : text.v == AnchorV::middle ? 0.729 / 2 * kBase : 0.78 * kBase;
+    painter_.save();
+    painter_.translate(map_.toPx(text.at));
+    painter_.rotate(-text.turn.degrees());
+    painter_.scale(scale, scale);
+    if (text.halo) {
+      QPainterPath path;
+      path.addText(x, y, font_, line);
+      painter_.setBrush(Qt::NoBrush);
+      painter_.setPen(QPen(paper_, 0.3 * kBase, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+      painter_.drawPath(path);
+    }
+    painter_.setFont(font_);
+    painter_.setPen(tools_.text);
+    painter_.drawText(QPointF(x, y), line);
+    painter_.restore();
+  }
+
+  void draw(const HatchPrim& hatch) {
+    if (hatch.outline.size() < 3 || hatch.spacing <= Length{}) return;
+    use(false);
+    const QPolygonF poly = polygon(hatch.outline);
+    QPainterPath clip;
+    clip.addPolygon(poly);
+    clip.closeSubpath();
+    painter_.save();
+    painter_.setClipPath(clip, Qt::IntersectClip);
+    const QRectF box = poly.boundingRect();
+    const double step = std::max(map_.px(hatch.spacing) * std::sqrt(2.0), 1.0);
+    // Lines x + y = k on the sheet; k is a multiple of the step, so neighbouring hatches line up.
+    const double low = box.left() - map_.origin.x() + box.top() - map_.origin.y();
+    const double high = box.right() - map_.origin.x() + box.bottom() - map_.origin.y();
+    for (double k = std::ceil(low / step) * step; k <= high; k += step) {
+      const double sum = k + map_.origin.x() + map_.origin.y();
+      painter_.drawLine(QPointF(sum - box.top(), box.top()), QPointF(sum - box.bottom(), box.bottom()));
+    }
+    painter_.restore();
+  }
+
+  QPainter& painter_;
+  const ViewMap& map_;
+  const PaintOptions& options_;
+  QColor paper_;
+  QFont font_;
+  Tools tools_;
+  Role role_ = Role::note;
+  bool have_ = false, lit_ = false;
+};
+
+}  // namespace
+
+void paint(QPainter& painter, const DisplayList& list, const ViewMap& map, const PaintOptions& options) {
+  painter.save();
+  painter.setRenderHint(QPainter::Antialiasing);
+  painter.setRenderHint(QPainter::TextAntialiasing);
+  Painter back(painter, map, options);
+  for (const DrawItem& item : list) back.draw(item);
+  painter.restore();
+}
+
+}  // namespace elbowroom::ui
