@@ -1,0 +1,86 @@
+// Private to core/geometry: the raw edges of a room and its obstacles in inches, and searches over them.
+//
+// f(p) = min(signed distance to the room, signed distances to the obstacles) changes by at most the distance
+// moved, so one value at a square's middle bounds f over the whole square. All searches below halve squares
+// and drop those whose bound is too low; none needs an overlay.
+#pragma once
+
+#include <mutex>
+#include <optional>
+#include <vector>
+
+#include "core/geometry/free_floor.h"
+
+namespace elbowroom::floor_kernel {
+
+struct Vec {
+  double x = 0, y = 0;
+};
+inline Vec operator+(Vec a, Vec b) { return {a.x + b.x, a.y + b.y}; }
+inline Vec operator-(Vec a, Vec b) { return {a.x - b.x, a.y - b.y}; }
+inline Vec operator*(double k, Vec a) { return {k * a.x, k * a.y}; }
+inline double dot(Vec a, Vec b) { return a.x * b.x + a.y * b.y; }
+inline double cross(Vec a, Vec b) { return a.x * b.y - a.y * b.x; }
+inline double norm(Vec a) { return std::sqrt(dot(a, a)); }
+
+inline Vec toInches(Point p) { return {p.x.inches(), p.y.inches()}; }
+inline Point toPoint(Vec p) { return {Length::fromInches(p.x), Length::fromInches(p.y)}; }
+
+struct Edge {
+  Vec a, d;             // from a to a + d
+  double inverse = 0;   // 1 / |d|^2, 0 for a point
+  int ring = 0;
+
+  Vec nearest(Vec p) const {
+    const double t = dot(p - a, d) * inverse;
+    return a + std::fmin(1.0, std::fmax(0.0, t)) * d;
+  }
+  double distanceSquared(Vec p) const {
+    const Vec v = p - nearest(p);
+    return dot(v, v);
+  }
+};
+
+// Ring 0 is the room, ring i + 1 is obstacle i.
+struct Ring {
+  int first = 0, last = 0;  // edges [first, last)
+  Vec low, high;
+};
+
+struct Value {
+  double f = 0;
+  int edge = -1;  // the edge that limits
+};
+
+struct Kernel {
+  Outline room;
+  std::vector<Outline> obstacles;
+  std::vector<Edge> edges;
+  std::vector<Ring> rings;
+  bool has_floor = false;  // the room encloses something
+
+  Kernel(Outline room_ring, std::vector<Outline> obstacle_rings);
+
+  bool inside(const Ring& ring, Vec p) const;
+  bool isFree(Vec p) const;
+  Value valueAt(Vec p) const;
+
+  // The largest circle is asked for by several figures of one step, so it is kept.
+  const Circle& largest() const;
+
+ private:
+  mutable std::once_flag largest_once_;
+  mutable Circle largest_;
+};
+
+// circle_search.cpp
+Circle searchLargestCircle(const Kernel& kernel);
+std::optional<Circle> searchNearestCircle(const Kernel& kernel, double radius, Vec near);
+
+}  // namespace elbowroom::floor_kernel
+
+namespace elbowroom {
+struct FreeFloor::Kernel : floor_kernel::Kernel {
+  using floor_kernel::Kernel::Kernel;
+};
+}  // namespace elbowroom
