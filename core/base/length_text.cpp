@@ -28,18 +28,24 @@ char countsAs(std::uint32_t code) {
   if (code > ' ' && code < 0x7f) return static_cast<char>(code);
   switch (code) {
     case ' ':
-    case 0xa0:              // no-break space
-    case 0x2009:            // thin space
-    case 0x202f: return ' ';  // narrow no-break space
+    case 0xa0:    // no-break space
+    case 0x2009:  // thin space
+    case 0x202f:
+      return ' ';  // narrow no-break space
     case 0x2018:
     case 0x2019:
-    case 0x2032: return '\'';
+    case 0x2032:
+      return '\'';
     case 0x201c:
     case 0x201d:
-    case 0x2033: return '"';
-    case 0x2212: return '-';  // the real minus sign
-    case 0x2044: return '/';  // fraction slash
-    default: return 0;
+    case 0x2033:
+      return '"';
+    case 0x2212:
+      return '-';  // the real minus sign
+    case 0x2044:
+      return '/';  // fraction slash
+    default:
+      return 0;
   }
 }
 
@@ -47,7 +53,7 @@ std::vector<Symbol> symbolsOf(std::string_view text) {
   std::vector<Symbol> out;
   for (std::size_t i = 0; i < text.size();) {
     const auto first = static_cast<unsigned char>(text[i]);
-    const std::size_t size = first < 0x80          ? 1
+    const std::size_t size = first < 0x80         ? 1
                              : first >> 5 == 0x06 ? 2
                              : first >> 4 == 0x0e ? 3
                              : first >> 3 == 0x1e ? 4
@@ -76,8 +82,8 @@ bool isDigit(char c) { return c >= '0' && c <= '9'; }
 // numerator / denominator, exact; not reduced.
 struct Rational {
   Wide numerator = 0, denominator = 1;
-  bool whole = true;       // written without decimals or a fraction
-  std::size_t start = 0;   // its first symbol
+  bool whole = true;      // written without decimals or a fraction
+  std::size_t start = 0;  // its first symbol
 };
 
 enum class Mark { none, feet, inches, mm, cm, m };
@@ -118,9 +124,7 @@ class Reader {
   std::string named(std::size_t index) const {
     return "\"" + symbols_[index].written + "\" at position " + std::to_string(index + 1);
   }
-  std::nullopt_t failTooLong() {
-    return fail("The number has too many digits from " + named(at_) + " on.");
-  }
+  std::nullopt_t failTooLong() { return fail("The number has too many digits from " + named(at_) + " on."); }
   std::nullopt_t failHere(const std::string& wanted) {
     if (atEnd()) {
       std::size_t last = symbols_.size() - 1;
@@ -182,9 +186,9 @@ class Reader {
     if (take('\'')) return take('\'') ? Mark::inches : Mark::feet;
     if (take('"')) return Mark::inches;
     static constexpr std::pair<std::string_view, Mark> kWords[] = {
-        {"inches", Mark::inches}, {"inch", Mark::inches}, {"in", Mark::inches}, {"feet", Mark::feet},
-        {"foot", Mark::feet},     {"ft", Mark::feet},     {"mm", Mark::mm},     {"cm", Mark::cm},
-        {"m", Mark::m}};
+        {"inches", Mark::inches}, {"inch", Mark::inches}, {"in", Mark::inches},
+        {"feet", Mark::feet},     {"foot", Mark::feet},   {"ft", Mark::feet},
+        {"mm", Mark::mm},         {"cm", Mark::cm},       {"m", Mark::m}};
     std::string letters;
     while (peek(letters.size()) >= 'a' && peek(letters.size()) <= 'z') letters += peek(letters.size());
     for (const auto& [word, mark] : kWords) {

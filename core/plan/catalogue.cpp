@@ -49,7 +49,9 @@ Fixture typicalFixture(FixtureKind kind, const Option& forIds) {
       f.tank_width = 19_in;
       f.tank_depth = 8_in;
       break;
-    case FixtureKind::bidet: setSize(f, 15_in, 23_in, 15_in); break;
+    case FixtureKind::bidet:
+      setSize(f, 15_in, 23_in, 15_in);
+      break;
     case FixtureKind::basin:
       setSize(f, 20_in, 18_in, 34_in);
       f.basins = 1;
@@ -58,17 +60,31 @@ Fixture typicalFixture(FixtureKind kind, const Option& forIds) {
       setSize(f, 30_in, 21_in, 34_in);
       f.basins = 1;
       break;
-    case FixtureKind::bath: setSize(f, 60_in, 30_in, 15_in); break;
-    case FixtureKind::freestandingBath: setSize(f, 60_in, 30_in, 23_in); break;
+    case FixtureKind::bath:
+      setSize(f, 60_in, 30_in, 15_in);
+      break;
+    case FixtureKind::freestandingBath:
+      setSize(f, 60_in, 30_in, 23_in);
+      break;
     case FixtureKind::shower:
       setSize(f, 36_in, 36_in, std::nullopt);
       f.curb = 2_in;
       break;
-    case FixtureKind::cabinet: setSize(f, 18_in, 14_in, 30_in); break;
-    case FixtureKind::linenCloset: setSize(f, 24_in, 18_in, 84_in); break;
-    case FixtureKind::bench: setSize(f, 36_in, 15_in, 18_in); break;
-    case FixtureKind::washer: setSize(f, 27_in, 30_in, 38_in); break;
-    case FixtureKind::heater: setSize(f, 24_in, 4_in, 30_in); break;
+    case FixtureKind::cabinet:
+      setSize(f, 18_in, 14_in, 30_in);
+      break;
+    case FixtureKind::linenCloset:
+      setSize(f, 24_in, 18_in, 84_in);
+      break;
+    case FixtureKind::bench:
+      setSize(f, 36_in, 15_in, 18_in);
+      break;
+    case FixtureKind::washer:
+      setSize(f, 27_in, 30_in, 38_in);
+      break;
+    case FixtureKind::heater:
+      setSize(f, 24_in, 4_in, 30_in);
+      break;
   }
   return f;
 }
@@ -101,44 +117,64 @@ std::span<const Length> stockLeafWidths() {
 
 std::string_view labelOf(DoorAction action) {
   switch (action) {
-    case DoorAction::hinged: return "Hinged";
-    case DoorAction::doubleLeaf: return "Double";
-    case DoorAction::pocket: return "Pocket";
-    case DoorAction::surfaceSliding: return "Surface sliding";
-    case DoorAction::bifold: return "Bifold";
-    case DoorAction::cased: return "Cased opening";
+    case DoorAction::hinged:
+      return "Hinged";
+    case DoorAction::doubleLeaf:
+      return "Double";
+    case DoorAction::pocket:
+      return "Pocket";
+    case DoorAction::surfaceSliding:
+      return "Surface sliding";
+    case DoorAction::bifold:
+      return "Bifold";
+    case DoorAction::cased:
+      return "Cased opening";
   }
   return {};
 }
 
 std::string_view keyOf(DoorAction action) {
   switch (action) {
-    case DoorAction::hinged: return "hinged";
-    case DoorAction::doubleLeaf: return "double";
-    case DoorAction::pocket: return "pocket";
-    case DoorAction::surfaceSliding: return "surface-sliding";
-    case DoorAction::bifold: return "bifold";
-    case DoorAction::cased: return "cased";
+    case DoorAction::hinged:
+      return "hinged";
+    case DoorAction::doubleLeaf:
+      return "double";
+    case DoorAction::pocket:
+      return "pocket";
+    case DoorAction::surfaceSliding:
+      return "surface-sliding";
+    case DoorAction::bifold:
+      return "bifold";
+    case DoorAction::cased:
+      return "cased";
   }
   return {};
 }
 
 std::string_view keyOf(Status status) {
   switch (status) {
-    case Status::keep: return "keep";
-    case Status::move: return "move";
-    case Status::fresh: return "new";
-    case Status::remove: return "remove";
+    case Status::keep:
+      return "keep";
+    case Status::move:
+      return "move";
+    case Status::fresh:
+      return "new";
+    case Status::remove:
+      return "remove";
   }
   return {};
 }
 
 std::string_view labelOf(Status status) {
   switch (status) {
-    case Status::keep: return "Keep";
-    case Status::move: return "Move";
-    case Status::fresh: return "New";
-    case Status::remove: return "Remove";
+    case Status::keep:
+      return "Keep";
+    case Status::move:
+      return "Move";
+    case Status::fresh:
+      return "New";
+    case Status::remove:
+      return "Remove";
   }
   return {};
 }

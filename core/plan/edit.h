@@ -20,7 +20,8 @@ struct PutWall { Wall wall; };           // thickness, marks, studs; not its cor
 // Moves the wall's left corner; elements on the two walls that change keep their place in the room as far as
 // their wall allows (their `along` is recomputed by projection).
 struct MoveCorner { ElementId wall; Point to; };
-// Moves the wall parallel to itself, positive = into the room; its two corners slide along the neighbours.
+// Moves the wall parallel to itself, positive = into the room; its two corners slide along the neighbours. Where
+// a neighbour runs on in the same line (after a split) it stays, and a return wall with a fresh id closes the step.
 struct MoveWall { ElementId wall; Length inward; };
 struct SplitWall { ElementId wall; Length along; ElementId new_wall; };  // a new corner on the wall
 struct RemoveCorner { ElementId wall; };  // joins this wall to the one before it; its elements move over

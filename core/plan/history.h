@@ -25,7 +25,9 @@ class History {
   std::string redoLabel() const;
   void undo();  // no-op when there is none
   void redo();
-  // Drops the newest step, for a drag that is cancelled: back to before it, and it cannot be redone.
+  // Drops the step that is still merging, for a drag that is cancelled: back to before it, and it cannot be
+  // redone. No-op when no step is merging (no key, merging ended, or the drag changed nothing), so that
+  // cancelling never takes an older step with it.
   void abandon();
 
   void markSaved();

@@ -7,7 +7,8 @@
 namespace elbowroom {
 namespace {
 
-constexpr std::int64_t kInch = 25'400'000;  // 1959 international yard and pound agreement: 1 in = 25.4 mm exactly
+constexpr std::int64_t kInch =
+    25'400'000;  // 1959 international yard and pound agreement: 1 in = 25.4 mm exactly
 
 struct Reads {
   const char* text;
@@ -69,9 +70,15 @@ const Reads kGood[] = {
     {"5\xe2\x80\x99 2 1/2\xe2\x80\x9d", 125 * kInch / 2},
     {"5\xe2\x80\xb2 2 1/2\xe2\x80\xb3", 125 * kInch / 2},
     {"62\xe2\x80\x99\xe2\x80\x99", 62 * kInch},
-    {"\xe2\x88\x92" "62", -62 * kInch},
-    {"62 1\xe2\x81\x84" "2", 125 * kInch / 2},
-    {"62\xc2\xa0" "1/2\xc2\xa0in", 125 * kInch / 2},
+    {"\xe2\x88\x92"
+     "62",
+     -62 * kInch},
+    {"62 1\xe2\x81\x84"
+     "2",
+     125 * kInch / 2},
+    {"62\xc2\xa0"
+     "1/2\xc2\xa0in",
+     125 * kInch / 2},
     // thirds and other fractions that no nanometre holds: nearest, halves away from zero
     {"1/3", 8'466'667},
     {"2/3", 16'933'333},
