@@ -110,10 +110,12 @@ TEST(Architecture, HeavyLibrariesStayInTheirSources) {
   for (const File& file : sourceFiles({"core", "ui", "app"})) {
     const bool header = file.path.ends_with(".h");
     for (const std::string& include : includesOf(file)) {
-      if (startsWith(include, "boost/") || include.find("clipper") != std::string::npos)
+      if (startsWith(include, "boost/") || include.find("clipper") != std::string::npos) {
         EXPECT_TRUE(!header && partOf(file.path) == "core/geometry") << file.path << ": " << include;
-      if (startsWith(include, "nlohmann/"))
+      }
+      if (startsWith(include, "nlohmann/")) {
         EXPECT_TRUE(partOf(file.path) == "core/file") << file.path << ": " << include;
+      }
       EXPECT_FALSE(startsWith(include, "CGAL/") || startsWith(include, "geos")) << file.path << ": " << include;
     }
   }
