@@ -25,8 +25,9 @@ constexpr std::array kDetails{
     DetailEntry{"knee-space-used", "The circle reaches into the free space for knees and toes under a fixture."},
     DetailEntry{"large-shower", "The shower is large enough that a smaller width is allowed (1300 square inches)."},
     DetailEntry{"basin-beside-toilet",
-                "The basin beside the toilet may stay in a home: the space is 66 inches deep or more is needed."},
-    DetailEntry{"smallest-basins", "Taking basins 15 inches across, the smallest usual size."},
+                "A basin with knee space may stand beside the toilet in a home when the space is 66 inches deep."},
+    DetailEntry{"basins-as-far-apart-as-allowed",
+                "Taken as far apart as the sides allow, with basins 15 inches across, the smallest usual size."},
 };
 
 }  // namespace

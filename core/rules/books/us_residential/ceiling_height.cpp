@@ -1,0 +1,25 @@
+#include "core/rules/checks/room.h"
+
+namespace elbowroom::us_residential {
+
+using namespace literals;
+
+Rule ceilingHeight() {
+  return {
+      .id = "ceiling-height",
+      .book = "us-residential",
+      .title = "ceiling height",
+      .level = Level::required,
+      .compare = Compare::atLeast,
+      .limit = 80_in,
+      .measure = checks::ceilingHeight,
+      .source = {.document = "IRC",
+                 .edition = "2015 and later",
+                 .section = "R305.1",
+                 .read_at = "thebuildingcodeforum.com post 198504 (text of a state code based on it)"},
+      .grade = Grade::verifiedSecondHand,
+      .why = "A tall person must be able to stand upright everywhere that matters.",
+  };
+}
+
+}  // namespace elbowroom::us_residential

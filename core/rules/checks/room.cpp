@@ -1,0 +1,58 @@
+#include "core/rules/checks/room.h"
+
+#include <algorithm>
+
+#include "core/rules/check.h"
+#include "core/rules/checks/common.h"
+
+namespace elbowroom::checks {
+
+namespace {
+using namespace literals;
+
+std::vector<Place> across(const Circle& c) {
+  const Vector reach{c.radius, Length{}};
+  return {lineFrom(c.center - reach, c.center + reach)};
+}
+
+constexpr Length kTurningT = 60_in;  // the square that holds the T, 2010 ADA Standards 304.3.2
+
+}  // namespace
+
+std::vector<Measurement> turningSpace(const CheckInput& in) {
+  if (in.layout.room.empty()) return {};
+  const TurningFigures& turning = in.figures.turning;
+  const Length diameter = turning.with_knees.radius * 2;
+  Measurement m{.subjects = {}, .measured = diameter, .places = across(turning.with_knees),
+                .detail = turning.knee_space_used ? "knee-space-used" : ""};
+  if (diameter <= limitOf(in) - kMetTolerance) {
+    if (const std::optional<Placed> t = turningTFigure(in.layout)) {
+      m.measured = kTurningT;
+      m.detail = "turning-by-t";
+      m.places = {pointAt(t->center)};
+    }
+  }
+  return {m};
+}
+
+std::vector<Measurement> turningSpaceForChair(const CheckInput& in) {
+  const auto& people = in.layout.settings.people;
+  const bool anyone = std::any_of(people.begin(), people.end(), [](const Person& p) { return p.chair.has_value(); });
+  return anyone ? turningSpace(in) : std::vector<Measurement>{};
+}
+
+std::vector<Measurement> bareCircle(const CheckInput& in) {
+  if (in.layout.room.empty()) return {};
+  const Circle& circle = in.figures.turning.largest;
+  return {{.subjects = {}, .measured = circle.radius * 2, .places = across(circle)}};
+}
+
+std::vector<Measurement> ceilingHeight(const CheckInput& in) {
+  if (in.layout.room.empty()) return {};
+  Measurement m{.subjects = {}, .measured = std::nullopt, .places = {pointAt(centroidOf(in.layout.room))}};
+  if (const auto& height = in.layout.option.room.ceiling.height) m.measured = *height;
+  else m.detail = "ceiling-not-stated";
+  return {m};
+}
+
+}  // namespace elbowroom::checks

@@ -1,0 +1,105 @@
+#include "core/rules/checks/toilet_clearance.h"
+
+#include <algorithm>
+#include <cstdint>
+
+#include "core/rules/check.h"
+#include "core/rules/checks/common.h"
+
+namespace elbowroom::checks {
+
+namespace {
+using namespace literals;
+
+constexpr Length kWidth = 60_in, kDepth = 56_in, kDepthBesideBasin = 66_in, kBasinFromCentre = 18_in;
+
+// The space in its own frame: from the corner of the rear wall and the side wall, `away` from the side wall,
+// `out` from the rear wall.
+struct Frame {
+  Point rear;  // on the rear wall, at the toilet's centreline
+  Direction away, out;
+  Length to_side;
+  Point at(Length from_side, Length from_rear) const {
+    return rear + (from_side - to_side) * away + from_rear * out;
+  }
+};
+
+Frame frameOf(const Layout& layout, const PlacedFixture& wc) {
+  const Segment line = centreline(wc);
+  const Ahead left = aheadOf(line, leftOf(wc), layout, {}), right = aheadOf(line, rightOf(wc), layout, {});
+  const bool side_left = left.distance <= right.distance;
+  return {wc.back_center, side_left ? rightOf(wc) : leftOf(wc), wc.facing, side_left ? left.distance : right.distance};
+}
+
+bool allowedBeside(const PlacedFixture& basin, const PlacedFixture& wc, const Frame& frame) {
+  if (basin.fixture.kind != FixtureKind::basin || !basin.fixture.knee_space || basin.wall != wc.wall) return false;
+  Length nearest = Length::nanometres(INT64_MAX);
+  for (const Point& p : basin.footprint) nearest = std::min(nearest, dot(p - frame.rear, frame.away));
+  return nearest >= kBasinFromCentre - kMetTolerance;
+}
+
+struct Space {
+  Ahead side, far;    // from the centreline to both sides, over the depth
+  Ahead deep;         // from the rear wall outward, over the width
+  Length width;       // of both sides together
+  Length depth;       // asked for
+
+  Length widthLacks() const { return kWidth - width; }
+  Length depthLacks() const { return depth - deep.distance; }
+  bool fits() const { return widthLacks() < kMetTolerance && depthLacks() < kMetTolerance; }
+};
+
+Space spaceOf(const Layout& layout, const PlacedFixture& wc, const Frame& frame, const Obstacles& obstacles,
+              Length depth) {
+  // Lines that would leave the room are cut at its walls, so that a room too small one way is judged that way.
+  const Segment back{wc.left_side.a, wc.right_side.a};
+  const Length room_depth = aheadOf(back, frame.out, layout, {}).distance;
+  const Segment line{frame.at(frame.to_side, Length{}), frame.at(frame.to_side, std::min(depth, room_depth))};
+  const Length room_width = aheadOf(centreline(wc), frame.away, layout, {}).distance + frame.to_side;
+  const Segment rear{frame.at(Length{}, Length{}), frame.at(std::min(kWidth, room_width), Length{})};
+  Space s{aheadOf(line, frame.away.opposite(), layout, obstacles), aheadOf(line, frame.away, layout, obstacles),
+          aheadOf(rear, frame.out, layout, obstacles), {}, depth};
+  s.width = s.far.distance + s.side.distance;
+  return s;
+}
+
+Measurement clearanceOf(const Layout& layout, const PlacedFixture& wc) {
+  const Frame frame = frameOf(layout, wc);
+  const Obstacles all = obstaclesWhere(layout, [&](const PlacedFixture& o) { return &o != &wc; });
+  const Obstacles but_basin = obstaclesWhere(
+      layout, [&](const PlacedFixture& o) { return &o != &wc && !allowedBeside(o, wc, frame); });
+  Space s = spaceOf(layout, wc, frame, all, kDepth);
+  std::string detail;
+  if (!s.fits() && all.outlines.size() != but_basin.outlines.size()) {
+    s = spaceOf(layout, wc, frame, but_basin, kDepthBesideBasin);
+    detail = "basin-beside-toilet";
+  }
+  // Something in a corner of the space is out of it once either dimension is free: name the one that lacks less.
+  const bool width_short = s.widthLacks() >= kMetTolerance, depth_short = s.depthLacks() >= kMetTolerance;
+  if (depth_short && (!width_short || s.depthLacks() < s.widthLacks())) {
+    const Length d = s.deep.distance;
+    return {.subjects = {wc.fixture.id, idOf(layout, s.deep)}, .measured = d,
+            .places = {lineFrom(s.deep.at - d * frame.out, s.deep.at),
+                       {Place::Kind::zone, {frame.at(Length{}, d), frame.at(kWidth, d), frame.at(kWidth, s.depth),
+                                            frame.at(Length{}, s.depth)}}},
+            .detail = detail, .limit = s.depth};
+  }
+  Measurement m{.subjects = {wc.fixture.id, idOf(layout, s.far)}, .measured = s.width,
+                .places = {lineFrom(s.far.at - s.width * frame.away, s.far.at)}, .detail = detail};
+  if (width_short)
+    m.places.push_back({Place::Kind::zone, {frame.at(s.width, Length{}), frame.at(kWidth, Length{}),
+                                            frame.at(kWidth, s.depth), frame.at(s.width, s.depth)}});
+  return m;
+}
+
+}  // namespace
+
+std::vector<Measurement> toiletClearances(const CheckInput& in) {
+  std::vector<Measurement> found;
+  if (in.layout.room.empty()) return found;
+  for (const PlacedFixture& f : in.layout.fixtures)
+    if (counts(f) && f.fixture.kind == FixtureKind::toilet) found.push_back(clearanceOf(in.layout, f));
+  return found;
+}
+
+}  // namespace elbowroom::checks
