@@ -1,0 +1,20 @@
+// Shapes that tell findings apart without colour: short = filled diamond, close = open triangle,
+// unknown = square with a question mark.
+#pragma once
+
+#include "core/drawing/clutter.h"
+#include "core/drawing/draw_plan.h"
+
+namespace elbowroom {
+
+inline constexpr double kMarkMm = 3.6;
+inline constexpr double kMarkTextMm = 2.9;
+
+// Findings that are drawn and numbered: what is short, unknown or close.
+bool isMarked(const Finding&);
+Role markRole(Outcome);
+DisplayList drawMark(Outcome, Point middle, const DrawStyle&, const ElementId& source);
+// As drawFindings, keeping marks off what is drawn already.
+DisplayList drawFindingsAmid(const Report&, Clutter drawn, const DrawStyle&);
+
+}  // namespace elbowroom
