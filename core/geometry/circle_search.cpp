@@ -6,6 +6,7 @@
 #include <limits>
 
 #include "core/geometry/free_floor_kernel.h"
+#include "core/geometry/tangent_step.h"
 
 namespace elbowroom::floor_kernel {
 namespace {
@@ -105,19 +106,6 @@ class Squares {
   double nearest_ = 0;
 };
 
-// A feature (edge or corner) seen from a point: distance and the direction away from it.
-struct Pull {
-  double distance;
-  Vec away;
-  int edge;
-};
-
-constexpr int kMostPulls = 10;
-struct Pulls {
-  std::array<Pull, kMostPulls> item;
-  int count = 0;
-};
-
 // The nearest features within `reach`, each corner once.
 Pulls pullsAt(const Kernel& kernel, Vec at, double reach) {
   Pulls pulls;
@@ -132,12 +120,7 @@ Pulls pullsAt(const Kernel& kernel, Vec at, double reach) {
     for (int j = 0; j < pulls.count && !known; ++j)
       known = std::fabs(pulls.item[j].distance - d) < 1e-9 && dot(pulls.item[j].away, pull.away) > 1 - 1e-12;
     if (known) continue;
-    int place = pulls.count < kMostPulls ? pulls.count++ : kMostPulls - 1;
-    while (place > 0 && pulls.item[place - 1].distance > d) {
-      pulls.item[place] = pulls.item[place - 1];
-      --place;
-    }
-    pulls.item[place] = pull;
+    pulls.add(pull);
   }
   return pulls;
 }
@@ -285,36 +268,6 @@ class LargestSearch {
   Proof proof_;
   std::vector<Proof> proofs_;
 };
-
-// Smallest change of `step` wanted so that away_i . step >= short_i for all: the middle needs no search
-// because the optimum of a plane quadratic programme rests on at most two of the constraints.
-std::optional<Vec> nearestStep(const Pulls& pulls, double radius, Vec wanted) {
-  const auto lacks = [&](int i) { return radius - pulls.item[i].distance; };
-  const auto holds = [&](Vec step) {
-    for (int i = 0; i < pulls.count; ++i)
-      if (dot(pulls.item[i].away, step) < lacks(i) - 1e-9) return false;
-    return true;
-  };
-  if (holds(wanted)) return wanted;
-  std::optional<Vec> best;
-  double least = kInfinity;
-  const auto offer = [&](Vec step) {
-    const Vec miss = step - wanted;
-    if (dot(miss, miss) < least && holds(step)) least = dot(miss, miss), best = step;
-  };
-  for (int i = 0; i < pulls.count; ++i) {
-    const Vec a = pulls.item[i].away;
-    offer(wanted + (lacks(i) - dot(a, wanted)) * a);
-    for (int j = i + 1; j < pulls.count; ++j) {
-      const Vec b = pulls.item[j].away;
-      const double det = cross(a, b);
-      if (std::fabs(det) < 1e-9) continue;
-      const double p = lacks(i), q = lacks(j);
-      offer({(p * b.y - q * a.y) / det, (q * a.x - p * b.x) / det});
-    }
-  }
-  return best;
-}
 
 constexpr double kNearestTolerance = 0.012;
 constexpr double kTryHalf = 0.02;  // squares this small without a free middle get the exact step as well

@@ -1,7 +1,7 @@
 #include <algorithm>
 #include <limits>
 
-#include "core/geometry/box_pattern.h"
+#include "core/geometry/pattern_search.h"
 
 namespace elbowroom {
 
@@ -72,14 +72,37 @@ Outline rectangleOutline(Length along, Length across, Placed place) {
   return outline;
 }
 
-// Temporary: places are sought on the spot asked for only, and no T is claimed; the search follows.
+namespace {
+
+Pattern rectanglePattern(Length along, Length across) {
+  const BoxHalf half{along.inches() / 2, across.inches() / 2};
+  return {{{{0, 0}, half}}, std::fmin(half.x, half.y), std::hypot(half.x, half.y)};
+}
+
+// How far two turns of a rectangle differ; half a turn makes no difference.
+std::int64_t apart(Angle a, Angle b) {
+  const std::int64_t half = 180'000'000, d = (a - b).normalised().microdegrees() % half;
+  return std::min(d, half - d);
+}
+
+}  // namespace
+
 std::optional<Placed> FreeFloor::nearestRectangle(Length along, Length across, Placed near) const {
   if (rectangleFit(along, across, near).fits) return near;
-  return std::nullopt;
+  PatternSearch search(*kernel_, rectanglePattern(along, across), toInches(near.center));
+  search.tryTurn(near.turn);
+  return search.result();
 }
+
 std::optional<Placed> FreeFloor::nearestRectangleAnyTurn(Length along, Length across, Placed near) const {
-  return nearestRectangle(along, across, near);
+  if (rectangleFit(along, across, near).fits) return near;
+  PatternSearch search(*kernel_, rectanglePattern(along, across), toInches(near.center));
+  search.tryTurn(near.turn);
+  std::vector<Angle> turns = turnsToTry(*kernel_, 180);
+  std::stable_sort(turns.begin(), turns.end(),
+                   [&](Angle a, Angle b) { return apart(a, near.turn) < apart(b, near.turn); });
+  for (const Angle turn : turns) search.tryTurn(turn);
+  return search.result();
 }
-std::optional<Placed> FreeFloor::turningT() const { return std::nullopt; }
 
 }  // namespace elbowroom
