@@ -17,10 +17,15 @@ struct First {
 
 double angleOf(P p) { return std::max(0.0, std::atan2(p.y, p.x)); }
 
-void offer(First& first, P p) {
+bool offer(First& first, P p) {
   // What still counts at the forgiven strip's edge reaches on to the closed leaf itself.
   const double angle = p.y <= kForgiven + 1e-9 && p.x > 0 ? 0.0 : angleOf(p);
-  if (angle < first.angle) first = {angle, p};
+  // Where the leaf comes to lie along an edge, the end far from the hinge is the place to show.
+  constexpr double kSame = 1e-9;
+  const bool farther = angle <= first.angle + kSame && kernel::norm(p) > kernel::norm(first.at);
+  if (angle >= first.angle - kSame && !farther) return false;
+  first = {angle, p};
+  return true;
 }
 
 // The part of a solid next to the arc is forgiven only when nothing of it reaches deeper. Where it does, the
@@ -62,9 +67,7 @@ First firstOf(const Outline& outline, const Sector& sector, bool room) {
     if (in.empty()) continue;
     for (const double t : {in.from, in.to}) {
       const P p = a + t * (b - a);
-      const double before = first.angle;
-      offer(first, p);
-      if (first.angle < before) edge = i, ahead = t == in.to, at_arc = kernel::norm(p) >= deep;
+      if (offer(first, p)) edge = i, ahead = t == in.to, at_arc = kernel::norm(p) >= deep;
     }
   }
   const P start = sector.firstAtDepth(kForgiven);
