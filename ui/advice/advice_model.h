@@ -1,0 +1,67 @@
+// The rows of the Advice list: groups and the findings in them, kept in place while the plan changes.
+#pragma once
+
+#include <QAbstractListModel>
+#include <array>
+#include <map>
+#include <vector>
+
+#include "core/rules/text.h"
+
+namespace elbowroom::ui {
+
+class Session;
+
+enum class AdviceGroup { shortfall, unknown, close, clear };
+
+class AdviceModel : public QAbstractListModel {
+  Q_OBJECT
+ public:
+  explicit AdviceModel(Session& session, QObject* parent = nullptr);
+
+  int rowCount(const QModelIndex& parent = {}) const override;
+  QVariant data(const QModelIndex& index, int role) const override;
+
+  // Takes over the session's report. Rows that stay keep their index (and so selection and scroll place).
+  void refresh();
+
+  bool isGroup(int row) const { return rows_[static_cast<std::size_t>(row)].finding < 0; }
+  AdviceGroup groupOf(int row) const { return rows_[static_cast<std::size_t>(row)].key.group; }
+  bool isOpen(AdviceGroup group) const { return open_[static_cast<std::size_t>(group)]; }
+  void setOpen(AdviceGroup group, bool open);
+  int countOf(AdviceGroup group) const { return counts_[static_cast<std::size_t>(group)]; }
+  int failedCount() const { return failed_; }
+
+  // Index into the report's findings, -1 for a group row.
+  int findingAt(int row) const { return rows_[static_cast<std::size_t>(row)].finding; }
+  int rowOfFinding(int finding) const;  // -1 when not shown
+  // The number on the plan, 0 for a finding without a mark.
+  int numberAt(int row) const { return rows_[static_cast<std::size_t>(row)].number; }
+  const FindingText& textAt(int row) const;
+  Level levelAt(int row) const;
+  static QString titleOf(AdviceGroup group);
+
+ private:
+  struct Key {
+    AdviceGroup group = AdviceGroup::clear;
+    std::string rule, book;           // empty: the group's own row
+    std::vector<ElementId> subjects;
+    int again = 0;                    // the same rule on the same subjects at another place
+    auto operator<=>(const Key&) const = default;
+  };
+  struct Row {
+    Key key;
+    int finding = -1;
+    int number = 0;
+  };
+  std::vector<Row> wantedRows();
+
+  Session& session_;
+  std::vector<Row> rows_;
+  std::array<bool, 4> open_{true, true, true, false};
+  std::array<int, 4> counts_{};
+  int failed_ = 0;
+  mutable std::map<int, FindingText> texts_;  // by finding, made when a row is first looked at
+};
+
+}  // namespace elbowroom::ui

@@ -1,0 +1,44 @@
+// The Advice column: how many findings of each kind, the largest turning circle, the findings themselves and the
+// caution.
+#pragma once
+
+#include <QPersistentModelIndex>
+#include <QWidget>
+
+class QLabel;
+
+namespace elbowroom::ui {
+
+class AdviceDelegate;
+class AdviceList;
+class AdviceModel;
+class Session;
+
+// Refreshed in place at every change of the plan: rows that stay keep their place, the chosen row stays open.
+// Hovering or choosing a finding lights it (Session::lightFinding); click or Enter emits Session::showFinding.
+class AdvicePanel : public QWidget {
+  Q_OBJECT
+ public:
+  explicit AdvicePanel(Session& session, QWidget* parent = nullptr);
+
+  QString summary() const;
+  QString turning() const;
+  AdviceList* list() const { return list_; }
+  AdviceModel* model() const { return model_; }
+
+ private:
+  void refresh();
+  void showLit();
+  void chooseRow(int row);
+  void light(int row);
+  void go(int row);
+
+  Session& session_;
+  QLabel *summary_, *turning_, *empty_, *caution_;
+  AdviceModel* model_;
+  AdviceList* list_;
+  AdviceDelegate* delegate_;
+  QPersistentModelIndex lit_;
+};
+
+}  // namespace elbowroom::ui

@@ -1,0 +1,17 @@
+#include "ui/widgets/figures.h"
+
+namespace elbowroom::ui {
+
+QString words(std::string_view text) { return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())); }
+
+QString lengthWords(Length length, Unit unit) { return QString::fromStdString(lengthText(length, unit)); }
+
+QString areaWords(Area area, Unit unit) { return QString::fromStdString(areaText(area, unit)); }
+
+QString roundedDown(Length measured, Unit unit) {
+  const std::int64_t step = unit == Unit::inches ? Length::fromInches(0.0625).nm() : Length::fromMillimetres(1).nm();
+  const std::int64_t forgiven = Length::fromInches(0.01).nm();
+  return lengthWords(Length::nanometres((measured.nm() + forgiven) / step * step), unit);
+}
+
+}  // namespace elbowroom::ui
