@@ -8,6 +8,7 @@
 #include "ui/advice/advice_model.h"
 #include "ui/look/look.h"
 #include "ui/render/paint.h"
+#include "ui/widgets/figures.h"
 
 namespace elbowroom::ui {
 namespace {
@@ -15,8 +16,6 @@ namespace {
 constexpr int kMarkSize = 13;
 constexpr int kTextLeft = 44;   // room for the mark and two digits
 constexpr int kRowPad = 7;
-
-QString words(const std::string& text) { return QString::fromStdString(text); }
 
 QString levelWords(Level level) {
   switch (level) {
@@ -78,9 +77,9 @@ AdviceDelegate::Laid AdviceDelegate::lay(int row, int width) const {
   const FindingText& text = model_.textAt(row);
   const int left = kTextLeft, room = std::max(60, width - kTextLeft - kMargin);
   int top = kRowPad;
-  const auto add = [&](QString words, bool small, bool bold, bool soft, int indent, int gap) {
-    if (words.isEmpty()) return;
-    Block block{std::move(words), small, bold, soft, left + indent, top + gap, room - indent, 0};
+  const auto add = [&](QString said, bool small, bool bold, bool soft, int indent, int gap) {
+    if (said.isEmpty()) return;
+    Block block{std::move(said), small, bold, soft, left + indent, top + gap, room - indent, 0};
     block.height = heightOf(block.text, small, bold, block.width);
     top = block.top + block.height;
     laid.blocks.push_back(std::move(block));
@@ -96,7 +95,7 @@ AdviceDelegate::Laid AdviceDelegate::lay(int row, int width) const {
     second << level;
     add(second.join(u" · "), true, false, true, 0, 2);
   } else {
-    const int labels = QFontMetrics(smallFont(*view_)).horizontalAdvance(tr("Measured") + u"   ");
+    const int labels = QFontMetrics(smallFont(*view_)).horizontalAdvance(tr("Measured") + QStringLiteral("   "));
     const auto pair = [&](const QString& label, const QString& value, int gap, bool bold = false) {
       if (value.isEmpty()) return;
       const int at = top;

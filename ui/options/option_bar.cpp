@@ -1,0 +1,197 @@
+#include "ui/options/option_bar.h"
+
+#include <QHBoxLayout>
+#include <QHelpEvent>
+#include <QKeyEvent>
+#include <QLineEdit>
+#include <QTabBar>
+#include <QToolButton>
+#include <QToolTip>
+#include <algorithm>
+
+#include "ui/look/look.h"
+#include "ui/session/session.h"
+#include "ui/widgets/figures.h"
+
+namespace elbowroom::ui {
+
+OptionBar::OptionBar(Session& session, QWidget* parent)
+    : QWidget(parent), session_(session), tabs_(new QTabBar(this)), add_(new QToolButton(this)),
+      editor_(new QLineEdit(tabs_)) {
+  setAccessibleName(tr("Options"));
+  tabs_->setAccessibleName(tr("Options of this plan"));
+  tabs_->setDocumentMode(true);
+  tabs_->setDrawBase(false);
+  tabs_->setExpanding(false);
+  tabs_->setElideMode(Qt::ElideRight);
+  tabs_->setUsesScrollButtons(true);
+  tabs_->setFocusPolicy(Qt::StrongFocus);
+  tabs_->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Preferred);
+  tabs_->installEventFilter(this);
+  add_->setText(QStringLiteral("+"));
+  add_->setFont(boldFont(*this));
+  add_->setAutoRaise(true);
+  add_->setAccessibleName(tr("Duplicate this option"));
+  add_->setToolTip(tr("Duplicate this option to try another layout"));
+  editor_->hide();
+  editor_->setAccessibleName(tr("Name of the option"));
+  editor_->setMaxLength(60);
+  editor_->installEventFilter(this);
+
+  auto* row = new QHBoxLayout(this);
+  row->setContentsMargins(kTightGap, 2, kTightGap, 0);
+  row->setSpacing(2);
+  row->addWidget(tabs_);
+  row->addWidget(add_);
+  row->addStretch(1);
+
+  connect(tabs_, &QTabBar::currentChanged, this, [this](int index) {
+    if (refreshing_ || index < 0) return;
+    endNaming();
+    session_.setOption(static_cast<std::size_t>(index));
+  });
+  connect(tabs_, &QTabBar::tabBarDoubleClicked, this, [this](int index) {
+    if (index >= 0) rename(index);
+  });
+  connect(tabs_, &QTabBar::tabCloseRequested, this, &OptionBar::remove);
+  connect(add_, &QToolButton::clicked, this, &OptionBar::duplicate);
+  connect(&session_, &Session::optionChanged, this, &OptionBar::refresh);
+  refresh();
+}
+
+void OptionBar::refresh() {
+  refreshing_ = true;
+  const auto& options = session_.plan().options;
+  const int count = static_cast<int>(options.size());
+  while (tabs_->count() > count) tabs_->removeTab(tabs_->count() - 1);
+  while (tabs_->count() < count) tabs_->addTab(QString());
+  tabs_->setTabsClosable(count > 1);
+  for (int i = 0; i < count; ++i) {
+    // An ampersand in a name is a letter, not a shortcut.
+    const QString name = QString::fromStdString(options[static_cast<std::size_t>(i)].name);
+    tabs_->setTabText(i, QString(name).replace(u'&', QStringLiteral("&&")));
+    tabs_->setAccessibleTabName(i, name);
+    for (const auto side : {QTabBar::LeftSide, QTabBar::RightSide})
+      if (QWidget* cross = tabs_->tabButton(i, side)) {
+        cross->setAccessibleName(tr("Remove %1").arg(name));
+        cross->setToolTip(tr("Remove this option (undo brings it back)"));
+      }
+  }
+  tabs_->setCurrentIndex(static_cast<int>(session_.optionIndex()));
+  refreshing_ = false;
+  if (naming_ >= count) endNaming();
+}
+
+QString OptionBar::figures(int index) const {
+  if (index < 0 || index >= static_cast<int>(session_.plan().options.size())) return {};
+  const auto at = static_cast<std::size_t>(index);
+  const bool shown = at == session_.optionIndex();
+  const Layout layout = shown ? session_.layout() : deriveLayout(session_.plan(), at);
+  if (layout.room.empty()) return tr("No room drawn yet");
+  const Report report = shown ? session_.report() : check(layout, choiceOf(session_.plan()));
+  const auto shorts = std::count_if(report.findings.begin(), report.findings.end(),
+                                    [](const Finding& f) { return f.outcome == Outcome::shortfall; });
+  return tr("%1 short\nLargest turning circle %2")
+      .arg(shorts)
+      .arg(roundedDown(report.figures.turning.largest.radius * 2, session_.plan().unit));
+}
+
+void OptionBar::duplicate() {
+  endNaming();
+  const auto& options = session_.plan().options;
+  const auto taken = [&](const QString& name) {
+    return std::any_of(options.begin(), options.end(),
+                       [&](const Option& o) { return o.name == name.toStdString(); });
+  };
+  // The second option is "Option 2": the first is the room as found.
+  int number = static_cast<int>(options.size()) + 1;
+  while (taken(tr("Option %1").arg(number))) ++number;
+  const QString name = tr("Option %1").arg(number);
+  const auto from = static_cast<int>(session_.optionIndex());
+  if (!session_.perform(AddOption{name.toStdString(), from}, tr("Duplicate option"))) return;
+  refresh();
+  rename(static_cast<int>(session_.optionIndex()));
+}
+
+void OptionBar::rename(int index) {
+  if (index < 0 || index >= tabs_->count()) return;
+  if (index != tabs_->currentIndex()) tabs_->setCurrentIndex(index);
+  naming_ = index;
+  editor_->setText(QString::fromStdString(session_.plan().options[static_cast<std::size_t>(index)].name));
+  editor_->setAccessibleDescription({});
+  placeEditor();
+  editor_->show();
+  editor_->raise();
+  editor_->selectAll();
+  editor_->setFocus(Qt::OtherFocusReason);
+}
+
+void OptionBar::placeEditor() {
+  QRect box = tabs_->tabRect(naming_).adjusted(2, 2, -2, -1);
+  box.setWidth(std::max(box.width(), 110));
+  if (box.right() > tabs_->width()) box.moveRight(tabs_->width() - 1);
+  editor_->setGeometry(box);
+}
+
+void OptionBar::endNaming() {
+  naming_ = -1;
+  editor_->hide();
+}
+
+void OptionBar::commitName() {
+  if (naming_ < 0) return;
+  const std::string name = editor_->text().trimmed().toStdString();
+  const std::string before = session_.plan().options[session_.optionIndex()].name;
+  if (!name.empty() && name != before && !session_.perform(RenameOption{name}, tr("Rename option"))) {
+    editor_->setAccessibleDescription(session_.lastError());
+    QToolTip::showText(editor_->mapToGlobal(QPoint(0, editor_->height())), session_.lastError(), editor_);
+    editor_->selectAll();
+    return;
+  }
+  endNaming();
+}
+
+void OptionBar::remove(int index) {
+  if (tabs_->count() < 2 || index < 0 || index >= tabs_->count()) return;
+  endNaming();
+  const std::size_t shown = session_.optionIndex(), gone = static_cast<std::size_t>(index);
+  session_.setOption(gone);
+  const bool done = session_.perform(RemoveOption{}, tr("Remove option"));
+  if (gone != shown) session_.setOption(done && gone < shown ? shown - 1 : shown);
+  refresh();
+}
+
+bool OptionBar::eventFilter(QObject* watched, QEvent* event) {
+  if (watched == tabs_ && event->type() == QEvent::ToolTip) {
+    const auto* help = static_cast<QHelpEvent*>(event);
+    const int index = tabs_->tabAt(help->pos());
+    if (index >= 0) QToolTip::showText(help->globalPos(), figures(index), tabs_, tabs_->tabRect(index));
+    return index >= 0;
+  }
+  if (watched == tabs_ && event->type() == QEvent::KeyPress) {
+    const int key = static_cast<QKeyEvent*>(event)->key();
+    if (key == Qt::Key_F2) return rename(tabs_->currentIndex()), true;
+    if (key == Qt::Key_Delete) return remove(tabs_->currentIndex()), true;
+  }
+  if (watched == tabs_ && event->type() == QEvent::Resize && naming_ >= 0) placeEditor();
+  if (watched == editor_ && (event->type() == QEvent::KeyPress || event->type() == QEvent::ShortcutOverride)) {
+    const int key = static_cast<QKeyEvent*>(event)->key();
+    const bool ours = key == Qt::Key_Return || key == Qt::Key_Enter || key == Qt::Key_Escape;
+    if (event->type() == QEvent::ShortcutOverride) {
+      if (ours) event->accept();
+    } else if (ours) {
+      if (key == Qt::Key_Escape) endNaming();
+      else commitName();
+      if (naming_ < 0) tabs_->setFocus(Qt::OtherFocusReason);
+      return true;
+    }
+  }
+  if (watched == editor_ && event->type() == QEvent::FocusOut &&
+      static_cast<QFocusEvent*>(event)->reason() != Qt::PopupFocusReason) {
+    commitName();
+    endNaming();
+  }
+  return QWidget::eventFilter(watched, event);
+}
+
+}  // namespace elbowroom::ui
