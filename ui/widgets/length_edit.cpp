@@ -124,6 +124,13 @@ void LengthEdit::setProblem(const QString& why) {
   line_->setToolTip(why);
 }
 
+void LengthEdit::keepRefused(std::optional<Length> refused, const QString& why) {
+  length_ = before_;
+  line_->setText(refused ? textOf(*refused) : QString());
+  line_->setModified(true);
+  setProblem(why);
+}
+
 void LengthEdit::commitText() {
   if (!line_->isModified()) return;
   const QString text = line_->text().trimmed();
@@ -131,6 +138,7 @@ void LengthEdit::commitText() {
     line_->setModified(false);
     setProblem({});
     if (length_) {
+      before_ = length_;
       length_.reset();
       stepped_ = false;
       emit cleared();
@@ -151,6 +159,7 @@ void LengthEdit::commit(Length length, bool stepped) {
     return;
   }
   const bool changes = length != length_;
+  before_ = length_;
   length_ = length;
   stepped_ = stepped;
   restore();

@@ -32,6 +32,10 @@ class LengthEdit : public QWidget {
   void setUsual(std::vector<Length> usual);
   // A sentence from outside (the plan refuses the length); empty takes it away.
   void setProblem(const QString& why);
+  // The plan refused what was just committed: what was typed stays, with the reason; Escape restores the plan's.
+  void keepRefused(std::optional<Length> refused, const QString& why);
+  // Drops a text being typed: the field is about to show something else.
+  void forgetTyping() { restore(); }
   QString problem() const { return problem_; }
   // Whether the latest committed() came from stepping (so that steps can merge into one undo).
   bool stepped() const { return stepped_; }
@@ -57,7 +61,7 @@ class LengthEdit : public QWidget {
   QLabel* message_;
   QToolButton* usual_button_ = nullptr;
   std::vector<Length> usual_;
-  std::optional<Length> length_;
+  std::optional<Length> length_, before_;  // shown; before the latest commit
   Unit unit_ = Unit::inches;
   Length least_, most_;
   bool may_be_empty_ = false;
