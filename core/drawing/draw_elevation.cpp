@@ -22,7 +22,8 @@ double usualHeight(const Fixture& fixture) {
 }
 
 Silhouette silhouetteOf(const Fixture& fixture, double left, double right) {
-  return {left, right, fixture.height ? fixture.height->inches() : usualHeight(fixture), fixture.height.has_value()};
+  return {left, right, fixture.height ? fixture.height->inches() : usualHeight(fixture),
+          fixture.height.has_value()};
 }
 
 Role outlineRole(const Fixture& fixture, const Silhouette& s) {
@@ -38,20 +39,28 @@ void drawFront(Pen& pen, const Fixture& f, const Silhouette& s) {
       const double half_bowl = std::min(width, f.bowl_width ? f.bowl_width->inches() : width * 0.7) / 2;
       const double seat = std::min(15.0, s.top * 0.6);
       pen.rectangle(role, middle - half_tank, seat, middle + half_tank, s.top);
-      pen.poly(role, {{middle - half_bowl, seat}, {middle + half_bowl, seat}, {middle + half_bowl * 0.5, 0},
-                      {middle - half_bowl * 0.5, 0}}, true);
+      pen.poly(role,
+               {{middle - half_bowl, seat},
+                {middle + half_bowl, seat},
+                {middle + half_bowl * 0.5, 0},
+                {middle - half_bowl * 0.5, 0}},
+               true);
       return;
     }
     case FixtureKind::basin:
     case FixtureKind::bidet: {
       const double rim = std::max(0.0, s.top - 6);
-      pen.poly(role, {{s.left, s.top}, {s.right, s.top}, {middle + width * 0.25, rim}, {middle - width * 0.25, rim}}, true);
+      pen.poly(
+          role,
+          {{s.left, s.top}, {s.right, s.top}, {middle + width * 0.25, rim}, {middle - width * 0.25, rim}},
+          true);
       pen.line(detail, middle - width * 0.12, rim, middle - width * 0.1, 0);
       pen.line(detail, middle + width * 0.12, rim, middle + width * 0.1, 0);
       return;
     }
     case FixtureKind::vanity:
-      pen.rectangle(role, s.left, f.knee_space ? std::max(0.0, f.knee_space->height.inches()) : 0, s.right, s.top);
+      pen.rectangle(role, s.left, f.knee_space ? std::max(0.0, f.knee_space->height.inches()) : 0, s.right,
+                    s.top);
       pen.line(detail, s.left, s.top - 1.5, s.right, s.top - 1.5);
       if (!f.knee_space) pen.line(detail, middle, 4, middle, s.top - 1.5);
       if (!f.knee_space) pen.line(detail, s.left, 4, s.right, 4);
@@ -93,8 +102,8 @@ void drawOpeningFront(Pen& pen, const Opening& o, double x) {
     pen.rectangle(Role::fixtureDetail, left + 1.5, bottom + 1.5, right - 1.5, top - 1.5);
     return;
   }
-  // Elevation sign of a swing: lines from the latch side's corners to the middle of the hinge side; dashed when
-  // the leaf opens away from the viewer.
+  // Elevation sign of a swing: lines from the latch side's corners to the middle of the hinge side; dashed
+  // when the leaf opens away from the viewer.
   const Role role = o.swing == Swing::in ? Role::fixtureDetail : Role::clearZone;
   const auto swing = [&](double hinge, double latch) {
     pen.line(role, latch, top, hinge, (top + bottom) / 2);
@@ -108,12 +117,17 @@ void drawOpeningFront(Pen& pen, const Opening& o, double x) {
     pen.line(Role::fixtureDetail, to, y, to + tip, y - 2);
   };
   switch (o.action) {
-    case DoorAction::hinged: return o.hinge == Hand::left ? swing(left, right) : swing(right, left);
-    case DoorAction::doubleLeaf: return swing(left, c), swing(right, c), pen.line(Role::opening, c, bottom, c, top);
-    case DoorAction::bifold: return pen.line(Role::opening, c, bottom, c, top);
+    case DoorAction::hinged:
+      return o.hinge == Hand::left ? swing(left, right) : swing(right, left);
+    case DoorAction::doubleLeaf:
+      return swing(left, c), swing(right, c), pen.line(Role::opening, c, bottom, c, top);
+    case DoorAction::bifold:
+      return pen.line(Role::opening, c, bottom, c, top);
     case DoorAction::pocket:
-    case DoorAction::surfaceSliding: return slide(o.toward.value_or(Hand::right) == Hand::right);
-    case DoorAction::cased: return;
+    case DoorAction::surfaceSliding:
+      return slide(o.toward.value_or(Hand::right) == Hand::right);
+    case DoorAction::cased:
+      return;
   }
 }
 
@@ -168,8 +182,8 @@ class StripBuilder {
     edges.line(Role::opening, x, 0, x, top);
     edges.line(Role::opening, x + length, 0, x + length, top);
     addText(edges, x, length, top + 0.8 * style_.mm.inches(), Role::label, nameOf(wall), AnchorV::base);
-    addText(edges, x, length, -1.2 * style_.mm.inches(), Role::dimensionText, lengthText(wall.length, style_.unit),
-            AnchorV::top);
+    addText(edges, x, length, -1.2 * style_.mm.inches(), Role::dimensionText,
+            lengthText(wall.length, style_.unit), AnchorV::top);
     append(strip.list, edges.take());
     for (const PlacedOpening& o : layout_.openings) {
       if (o.wall != index) continue;
@@ -199,7 +213,8 @@ class StripBuilder {
       const double low = std::max(b.low, 0.0), high = std::min(b.high, wall.length.inches());
       if (b.nearest > kFlush || b.nearest < -kFlush || high - low < 1) return;
       const Silhouette s = silhouetteOf(f, x + low, x + high);
-      pen.rectangle(f.status == Status::remove ? Role::fixtureRemoved : Role::fixtureDetail, s.left, 0, s.right, s.top);
+      pen.rectangle(f.status == Status::remove ? Role::fixtureRemoved : Role::fixtureDetail, s.left, 0,
+                    s.right, s.top);
     }
     append(strip.list, pen.take());
   }

@@ -13,10 +13,10 @@ struct StripWall {
   Length x, length;
 };
 struct WallStripDrawing {
-  DisplayList list;             // x along the walls from 0, y above the finished floor
-  std::vector<StripWall> walls; // in the room's order, left to right
-  Box bounds;                   // walls, names above and figures below; a zero box without walls
-  Length ceiling;               // drawn height; 8 ft when the plan does not state it (then drawn dashed)
+  DisplayList list;              // x along the walls from 0, y above the finished floor
+  std::vector<StripWall> walls;  // in the room's order, left to right
+  Box bounds;                    // walls, names above and figures below; a zero box without walls
+  Length ceiling;                // drawn height; 8 ft when the plan does not state it (then drawn dashed)
   bool ceiling_stated = true;
 };
 // Unrolls the walls in their order (clockwise, so that left and right are as seen facing each wall). Fixtures

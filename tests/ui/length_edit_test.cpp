@@ -132,11 +132,11 @@ TEST_F(LengthEditTest, EmptyMeansNotStatedOnlyWhereAllowed) {
 
 TEST_F(LengthEditTest, StockSizesAreOneChoiceAway) {
   edit.setUsual({28_in, 32_in});
-  auto* button = edit.findChild<QToolButton*>();
-  ASSERT_NE(button, nullptr);
-  ASSERT_EQ(button->menu()->actions().size(), 2);
-  EXPECT_EQ(button->menu()->actions()[1]->text(), "2'-8\"");
-  button->menu()->actions()[1]->trigger();
+  auto* menu = edit.findChild<QMenu*>();
+  ASSERT_NE(menu, nullptr);
+  ASSERT_EQ(menu->actions().size(), 2);
+  EXPECT_EQ(menu->actions()[1]->text(), "2'-8\"");
+  menu->actions()[1]->trigger();
   EXPECT_EQ(committed, std::vector<Length>{32_in});
 }
 

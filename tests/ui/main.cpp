@@ -9,7 +9,8 @@
 namespace {
 
 void onMessage(QtMsgType type, const QMessageLogContext&, const QString& text) {
-  // The offscreen platform says this of every window with a minimum size; it is about the platform, not about us.
+  // The offscreen platform says this of every window with a minimum size; it is about the platform, not about
+  // us.
   if (text.startsWith("This plugin does not support")) return;
   if (type == QtDebugMsg || type == QtInfoMsg) {
     fprintf(stderr, "%s\n", qPrintable(text));

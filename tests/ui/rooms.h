@@ -5,7 +5,8 @@
 
 namespace elbowroom {
 
-// A hall bath of 96 x 60 in with a door, a window, a bath, a toilet and a vanity that stand in each other's way.
+// A hall bath of 96 x 60 in with a door, a window, a bath, a toilet and a vanity that stand in each other's
+// way.
 inline Plan hallBath() {
   using namespace literals;
   Plan plan = emptyPlan(Unit::inches);

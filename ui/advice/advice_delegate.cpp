@@ -14,24 +14,31 @@ namespace elbowroom::ui {
 namespace {
 
 constexpr int kMarkSize = 13;
-constexpr int kTextLeft = 44;   // room for the mark and two digits
+constexpr int kTextLeft = 46;  // room for the mark and two digits
 constexpr int kRowPad = 7;
 
 QString levelWords(Level level) {
   switch (level) {
-    case Level::required: return AdviceDelegate::tr("required");
-    case Level::advised: return AdviceDelegate::tr("advised");
-    case Level::craft: return AdviceDelegate::tr("common practice");
+    case Level::required:
+      return AdviceDelegate::tr("required");
+    case Level::advised:
+      return AdviceDelegate::tr("advised");
+    case Level::craft:
+      return AdviceDelegate::tr("common practice");
   }
   return {};
 }
 
 Outcome outcomeOf(AdviceGroup group) {
   switch (group) {
-    case AdviceGroup::shortfall: return Outcome::shortfall;
-    case AdviceGroup::unknown: return Outcome::unknown;
-    case AdviceGroup::close: return Outcome::close;
-    case AdviceGroup::clear: return Outcome::clear;
+    case AdviceGroup::shortfall:
+      return Outcome::shortfall;
+    case AdviceGroup::unknown:
+      return Outcome::unknown;
+    case AdviceGroup::close:
+      return Outcome::close;
+    case AdviceGroup::clear:
+      return Outcome::clear;
   }
   return Outcome::clear;
 }
@@ -40,7 +47,8 @@ Outcome outcomeOf(AdviceGroup group) {
 void paintMark(QPainter& painter, AdviceGroup group, QPointF middle, bool dark, const QColor& soft) {
   if (group == AdviceGroup::clear) {
     painter.setPen(QPen(soft, 1.6, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
-    const QPointF tick[] = {middle + QPointF(-4, 0.5), middle + QPointF(-1.2, 3.5), middle + QPointF(4.2, -3.5)};
+    const QPointF tick[] = {middle + QPointF(-4, 0.5), middle + QPointF(-1.2, 3.5),
+                            middle + QPointF(4.2, -3.5)};
     painter.drawPolyline(tick, 3);
     return;
   }
@@ -79,7 +87,7 @@ AdviceDelegate::Laid AdviceDelegate::lay(int row, int width) const {
   int top = kRowPad;
   const auto add = [&](QString said, bool small, bool bold, bool soft, int indent, int gap) {
     if (said.isEmpty()) return;
-    Block block{std::move(said), small, bold, soft, left + indent, top + gap, room - indent, 0};
+    Block block{unbroken(std::move(said)), small, bold, soft, left + indent, top + gap, room - indent, 0};
     block.height = heightOf(block.text, small, bold, block.width);
     top = block.top + block.height;
     laid.blocks.push_back(std::move(block));
@@ -91,11 +99,12 @@ AdviceDelegate::Laid AdviceDelegate::lay(int row, int width) const {
   if (!open) {
     QStringList second;
     if (!by.isEmpty()) second << by;
-    if (!is_short && !text.needed.empty()) second << tr("needs %1").arg(words(text.needed));
+    if (!is_short && !text.needed.empty()) second << words(text.needed);
     second << level;
     add(second.join(u" · "), true, false, true, 0, 2);
   } else {
-    const int labels = QFontMetrics(smallFont(*view_)).horizontalAdvance(tr("Measured") + QStringLiteral("   "));
+    const int labels =
+        QFontMetrics(smallFont(*view_)).horizontalAdvance(tr("Measured") + QStringLiteral("   "));
     const auto pair = [&](const QString& label, const QString& value, int gap, bool bold = false) {
       if (value.isEmpty()) return;
       const int at = top;
@@ -122,7 +131,8 @@ QSize AdviceDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelI
   return {width, lay(index.row(), width).height};
 }
 
-void AdviceDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const {
+void AdviceDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
+                           const QModelIndex& index) const {
   const Look& l = lookOf(*view_);
   const bool dark = isDark(view_->palette());
   const int row = index.row();
@@ -138,8 +148,9 @@ void AdviceDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option
     const QPointF m(box.left() + kMargin + 5, box.center().y() + 1);
     painter->setPen(Qt::NoPen);
     painter->setBrush(l.soft);
-    const QPolygonF arrow = model_.isOpen(group) ? QPolygonF({m + QPointF(-4, -2), m + QPointF(4, -2), m + QPointF(0, 3)})
-                                                 : QPolygonF({m + QPointF(-2, -4), m + QPointF(3, 0), m + QPointF(-2, 4)});
+    const QPolygonF arrow = model_.isOpen(group)
+                                ? QPolygonF({m + QPointF(-4, -2), m + QPointF(4, -2), m + QPointF(0, 3)})
+                                : QPolygonF({m + QPointF(-2, -4), m + QPointF(3, 0), m + QPointF(-2, 4)});
     painter->drawPolygon(arrow);
     painter->setPen(l.ink);
     painter->setFont(boldFont(*view_));
@@ -160,7 +171,7 @@ void AdviceDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option
     if (model_.numberAt(row) > 0) {
       painter->setFont(smallFont(*view_));
       painter->setPen(l.ink);
-      painter->drawText(QRectF(box.left() + kMargin + 12, middle - 10, kTextLeft - kMargin - 12, 20),
+      painter->drawText(QRectF(box.left() + kMargin + 15, middle - 10, kTextLeft - kMargin - 15, 20),
                         Qt::AlignVCenter | Qt::AlignLeft, QString::number(model_.numberAt(row)));
     }
     for (const Block& block : laid.blocks) {
@@ -172,7 +183,8 @@ void AdviceDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option
                         Qt::TextWordWrap, block.text);
     }
     painter->setPen(QPen(l.hairline, 1));
-    painter->drawLine(QPointF(box.left() + kTextLeft, box.bottom() + 0.5), QPointF(box.right() + 1, box.bottom() + 0.5));
+    painter->drawLine(QPointF(box.left() + kTextLeft, box.bottom() + 0.5),
+                      QPointF(box.right() + 1, box.bottom() + 0.5));
   }
   if (focused) {
     painter->setBrush(Qt::NoBrush);

@@ -62,10 +62,14 @@ void AdviceList::keyPressEvent(QKeyEvent* event) {
     }
   };
   switch (event->key()) {
-    case Qt::Key_Down: return to(current.isValid() ? current.row() + 1 : 0);
-    case Qt::Key_Up: return to(current.isValid() ? current.row() - 1 : rows - 1);
-    case Qt::Key_Home: return to(0);
-    case Qt::Key_End: return to(rows - 1);
+    case Qt::Key_Down:
+      return to(current.isValid() ? current.row() + 1 : 0);
+    case Qt::Key_Up:
+      return to(current.isValid() ? current.row() - 1 : rows - 1);
+    case Qt::Key_Home:
+      return to(0);
+    case Qt::Key_End:
+      return to(rows - 1);
     case Qt::Key_Return:
     case Qt::Key_Enter:
     case Qt::Key_Space:
@@ -79,7 +83,8 @@ void AdviceList::keyPressEvent(QKeyEvent* event) {
       if (!current.isValid()) return event->ignore();
       setCurrentIndex({});
       return;
-    default: QListView::keyPressEvent(event);
+    default:
+      QListView::keyPressEvent(event);
   }
 }
 

@@ -11,9 +11,9 @@ class AdviceList : public QListView {
   explicit AdviceList(QWidget* parent = nullptr);
 
  signals:
-  void hovered(int row);    // -1 when the mouse has left
-  void chosen(int row);     // the current row moved, or -1 when nothing is chosen any more
-  void wanted(int row);     // click or Enter
+  void hovered(int row);  // -1 when the mouse has left
+  void chosen(int row);   // the current row moved, or -1 when nothing is chosen any more
+  void wanted(int row);   // click or Enter
   void foldWanted(int row, bool open);
 
  protected:

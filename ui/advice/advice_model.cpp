@@ -10,12 +10,17 @@ namespace {
 
 std::optional<AdviceGroup> groupFor(Outcome outcome) {
   switch (outcome) {
-    case Outcome::shortfall: return AdviceGroup::shortfall;
-    case Outcome::unknown: return AdviceGroup::unknown;
-    case Outcome::close: return AdviceGroup::close;
-    case Outcome::clear: return AdviceGroup::clear;
+    case Outcome::shortfall:
+      return AdviceGroup::shortfall;
+    case Outcome::unknown:
+      return AdviceGroup::unknown;
+    case Outcome::close:
+      return AdviceGroup::close;
+    case Outcome::clear:
+      return AdviceGroup::clear;
     case Outcome::notApplicable:
-    case Outcome::failed: return std::nullopt;
+    case Outcome::failed:
+      return std::nullopt;
   }
   return std::nullopt;
 }
@@ -32,10 +37,14 @@ int AdviceModel::rowCount(const QModelIndex& parent) const {
 
 QString AdviceModel::titleOf(AdviceGroup group) {
   switch (group) {
-    case AdviceGroup::shortfall: return tr("Short");
-    case AdviceGroup::unknown: return tr("Not stated");
-    case AdviceGroup::close: return tr("Close");
-    case AdviceGroup::clear: return tr("Clear");
+    case AdviceGroup::shortfall:
+      return tr("Short");
+    case AdviceGroup::unknown:
+      return tr("Not stated");
+    case AdviceGroup::close:
+      return tr("Close");
+    case AdviceGroup::clear:
+      return tr("Clear");
   }
   return {};
 }

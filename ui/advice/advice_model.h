@@ -44,9 +44,9 @@ class AdviceModel : public QAbstractListModel {
  private:
   struct Key {
     AdviceGroup group = AdviceGroup::clear;
-    std::string rule, book;           // empty: the group's own row
+    std::string rule, book;  // empty: the group's own row
     std::vector<ElementId> subjects;
-    int again = 0;                    // the same rule on the same subjects at another place
+    int again = 0;  // the same rule on the same subjects at another place
     auto operator<=>(const Key&) const = default;
   };
   struct Row {

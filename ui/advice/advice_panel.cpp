@@ -32,9 +32,15 @@ QString cautionText() {
 }  // namespace
 
 AdvicePanel::AdvicePanel(Session& session, QWidget* parent)
-    : QWidget(parent), session_(session), summary_(lineLabel(this)), turning_(lineLabel(this)),
-      empty_(new QLabel(this)), caution_(new QLabel(this)), model_(new AdviceModel(session, this)),
-      list_(new AdviceList(this)), delegate_(new AdviceDelegate(*model_, list_)) {
+    : QWidget(parent),
+      session_(session),
+      summary_(lineLabel(this)),
+      turning_(lineLabel(this)),
+      empty_(new QLabel(this)),
+      caution_(new QLabel(this)),
+      model_(new AdviceModel(session, this)),
+      list_(new AdviceList(this)),
+      delegate_(new AdviceDelegate(*model_, list_)) {
   setAccessibleName(tr("Advice"));
   setMinimumWidth(220);
   summary_->setFont(boldFont(*this));
@@ -45,7 +51,7 @@ AdvicePanel::AdvicePanel(Session& session, QWidget* parent)
   list_->setItemDelegate(delegate_);
   empty_->setWordWrap(true);
   empty_->setAlignment(Qt::AlignHCenter | Qt::AlignTop);
-  empty_->setContentsMargins(kMargin * 2, kMargin * 3, kMargin * 2, kMargin);
+  empty_->setMargin(kMargin * 2);
   empty_->setAutoFillBackground(true);
   empty_->setBackgroundRole(QPalette::Base);
   caution_->setText(cautionText());
@@ -71,8 +77,9 @@ AdvicePanel::AdvicePanel(Session& session, QWidget* parent)
   connect(&session_, &Session::litChanged, this, &AdvicePanel::showLit);
   connect(list_, &AdviceList::chosen, this, &AdvicePanel::chooseRow);
   connect(list_, &AdviceList::wanted, this, &AdvicePanel::go);
-  connect(list_, &AdviceList::hovered, this,
-          [this](int row) { light(row >= 0 ? row : list_->currentIndex().isValid() ? list_->currentIndex().row() : -1); });
+  connect(list_, &AdviceList::hovered, this, [this](int row) {
+    light(row >= 0 ? row : list_->currentIndex().isValid() ? list_->currentIndex().row() : -1);
+  });
   connect(list_, &AdviceList::foldWanted, this, [this](int row, bool open) {
     if (!model_->isGroup(row) && open) return;
     const AdviceGroup group = model_->groupOf(row);
@@ -115,9 +122,10 @@ void AdvicePanel::refresh() {
   turning_->setToolTip(line);
   turning_->setVisible(has_room);
 
-  empty_->setText(!has_room ? tr("No room is drawn yet. Draw its walls on the plan, and what is short, close or clear "
-                                 "is listed here while you draw.")
-                            : tr("Nothing to check yet. Put a door or a fixture from the Tray into the room."));
+  empty_->setText(
+      !has_room ? tr("No room is drawn yet. Draw its walls on the plan, and what is short, close or clear "
+                     "is listed here while you draw.")
+                : tr("Nothing to check yet. Put a door or a fixture from the Tray into the room."));
   empty_->setVisible(!any);
   list_->setVisible(any);
 

@@ -1,5 +1,5 @@
-// The Advice column: how many findings of each kind, the largest turning circle, the findings themselves and the
-// caution.
+// The Advice column: how many findings of each kind, the largest turning circle, the findings themselves and
+// the caution.
 #pragma once
 
 #include <QPersistentModelIndex>
@@ -15,7 +15,8 @@ class AdviceModel;
 class Session;
 
 // Refreshed in place at every change of the plan: rows that stay keep their place, the chosen row stays open.
-// Hovering or choosing a finding lights it (Session::lightFinding); click or Enter emits Session::showFinding.
+// Hovering or choosing a finding lights it (Session::lightFinding); click or Enter emits
+// Session::showFinding.
 class AdvicePanel : public QWidget {
   Q_OBJECT
  public:

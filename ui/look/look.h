@@ -1,4 +1,5 @@
-// What every panel shares: colours beyond the palette, spacing, small type. Light and dark follow the desktop.
+// What every panel shares: colours beyond the palette, spacing, small type. Light and dark follow the
+// desktop.
 #pragma once
 
 #include <QColor>
@@ -31,7 +32,8 @@ bool isDark(const QPalette&);
 const Look& lookOf(const QWidget&);
 
 enum class Scheme { desktop, light, dark };
-// Style, palette and fonts for the whole program. `desktop` takes dark when the desktop's own palette is dark.
+// Style, palette and fonts for the whole program. `desktop` takes dark when the desktop's own palette is
+// dark.
 void applyLook(QApplication&, Scheme scheme = Scheme::desktop);
 
 // The widget's font for notes (at least 8 pt) and for headings.

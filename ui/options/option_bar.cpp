@@ -16,8 +16,11 @@
 namespace elbowroom::ui {
 
 OptionBar::OptionBar(Session& session, QWidget* parent)
-    : QWidget(parent), session_(session), tabs_(new QTabBar(this)), add_(new QToolButton(this)),
-      editor_(new QLineEdit(tabs_)) {
+    : QWidget(parent),
+      session_(session),
+      tabs_(new QTabBar(this)),
+      add_(new QToolButton(this)),
+      editor_(new QLineEdit(this)) {
   setAccessibleName(tr("Options"));
   tabs_->setAccessibleName(tr("Options of this plan"));
   tabs_->setDocumentMode(true);
@@ -53,7 +56,6 @@ OptionBar::OptionBar(Session& session, QWidget* parent)
   connect(tabs_, &QTabBar::tabBarDoubleClicked, this, [this](int index) {
     if (index >= 0) rename(index);
   });
-  connect(tabs_, &QTabBar::tabCloseRequested, this, &OptionBar::remove);
   connect(add_, &QToolButton::clicked, this, &OptionBar::duplicate);
   connect(&session_, &Session::optionChanged, this, &OptionBar::refresh);
   refresh();
@@ -65,21 +67,33 @@ void OptionBar::refresh() {
   const int count = static_cast<int>(options.size());
   while (tabs_->count() > count) tabs_->removeTab(tabs_->count() - 1);
   while (tabs_->count() < count) tabs_->addTab(QString());
-  tabs_->setTabsClosable(count > 1);
   for (int i = 0; i < count; ++i) {
     // An ampersand in a name is a letter, not a shortcut.
     const QString name = QString::fromStdString(options[static_cast<std::size_t>(i)].name);
     tabs_->setTabText(i, QString(name).replace(u'&', QStringLiteral("&&")));
     tabs_->setAccessibleTabName(i, name);
-    for (const auto side : {QTabBar::LeftSide, QTabBar::RightSide})
-      if (QWidget* cross = tabs_->tabButton(i, side)) {
-        cross->setAccessibleName(tr("Remove %1").arg(name));
-        cross->setToolTip(tr("Remove this option (undo brings it back)"));
-      }
+    QWidget* cross = tabs_->tabButton(i, QTabBar::RightSide);
+    if (!cross) tabs_->setTabButton(i, QTabBar::RightSide, cross = newCross());
+    cross->setAccessibleName(tr("Remove %1").arg(name));
+    cross->setVisible(count > 1);
   }
   tabs_->setCurrentIndex(static_cast<int>(session_.optionIndex()));
   refreshing_ = false;
   if (naming_ >= count) endNaming();
+}
+
+QWidget* OptionBar::newCross() {
+  auto* cross = new QToolButton(tabs_);
+  cross->setText(QStringLiteral("×"));
+  cross->setAutoRaise(true);
+  cross->setFocusPolicy(Qt::NoFocus);
+  cross->setFixedSize(18, 18);
+  cross->setToolTip(tr("Remove this option (undo brings it back)"));
+  connect(cross, &QToolButton::clicked, this, [this, cross] {
+    for (int i = 0; i < tabs_->count(); ++i)
+      if (tabs_->tabButton(i, QTabBar::RightSide) == cross) return remove(i);
+  });
+  return cross;
 }
 
 QString OptionBar::figures(int index) const {
@@ -127,9 +141,11 @@ void OptionBar::rename(int index) {
 }
 
 void OptionBar::placeEditor() {
-  QRect box = tabs_->tabRect(naming_).adjusted(2, 2, -2, -1);
+  if (naming_ < 0) return;
+  layout()->activate();  // the tabs may have grown a moment ago
+  QRect box = tabs_->tabRect(naming_).adjusted(2, 2, -2, -1).translated(tabs_->pos());
   box.setWidth(std::max(box.width(), 110));
-  if (box.right() > tabs_->width()) box.moveRight(tabs_->width() - 1);
+  if (box.right() >= width()) box.moveRight(width() - 1);
   editor_->setGeometry(box);
 }
 
@@ -173,15 +189,19 @@ bool OptionBar::eventFilter(QObject* watched, QEvent* event) {
     if (key == Qt::Key_F2) return rename(tabs_->currentIndex()), true;
     if (key == Qt::Key_Delete) return remove(tabs_->currentIndex()), true;
   }
-  if (watched == tabs_ && event->type() == QEvent::Resize && naming_ >= 0) placeEditor();
-  if (watched == editor_ && (event->type() == QEvent::KeyPress || event->type() == QEvent::ShortcutOverride)) {
+  if (watched == tabs_ && event->type() == QEvent::Resize && naming_ >= 0)
+    QMetaObject::invokeMethod(this, &OptionBar::placeEditor, Qt::QueuedConnection);
+  if (watched == editor_ &&
+      (event->type() == QEvent::KeyPress || event->type() == QEvent::ShortcutOverride)) {
     const int key = static_cast<QKeyEvent*>(event)->key();
     const bool ours = key == Qt::Key_Return || key == Qt::Key_Enter || key == Qt::Key_Escape;
     if (event->type() == QEvent::ShortcutOverride) {
       if (ours) event->accept();
     } else if (ours) {
-      if (key == Qt::Key_Escape) endNaming();
-      else commitName();
+      if (key == Qt::Key_Escape)
+        endNaming();
+      else
+        commitName();
       if (naming_ < 0) tabs_->setFocus(Qt::OtherFocusReason);
       return true;
     }

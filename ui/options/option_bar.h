@@ -11,8 +11,9 @@ namespace elbowroom::ui {
 
 class Session;
 
-// "+" duplicates the current option and lets its name be typed in the tab. Double click or F2 renames, Delete or
-// the tab's cross removes (undo brings it back); the last option cannot be removed. The tab's tooltip compares.
+// "+" duplicates the current option and lets its name be typed in the tab. Double click or F2 renames, Delete
+// or the tab's cross removes (undo brings it back); the last option cannot be removed. The tab's tooltip
+// compares.
 class OptionBar : public QWidget {
   Q_OBJECT
  public:
@@ -37,6 +38,7 @@ class OptionBar : public QWidget {
   void commitName();
   void endNaming();
   void placeEditor();
+  QWidget* newCross();
 
   Session& session_;
   QTabBar* tabs_;

@@ -14,12 +14,15 @@ QString tr(const char* text) { return QCoreApplication::translate("DoorTryout", 
 bool sameWay(const Opening& a, const Opening& b) {
   if (a.action != b.action) return false;
   switch (a.action) {
-    case DoorAction::hinged: return a.hinge == b.hinge && a.swing == b.swing;
+    case DoorAction::hinged:
+      return a.hinge == b.hinge && a.swing == b.swing;
     case DoorAction::pocket:
-    case DoorAction::surfaceSliding: return a.toward.value_or(Hand::right) == b.toward.value_or(Hand::right);
+    case DoorAction::surfaceSliding:
+      return a.toward.value_or(Hand::right) == b.toward.value_or(Hand::right);
     case DoorAction::doubleLeaf:
     case DoorAction::bifold:
-    case DoorAction::cased: return true;
+    case DoorAction::cased:
+      return true;
   }
   return false;
 }
@@ -67,9 +70,9 @@ std::vector<DoorTrial> tryDoor(const Plan& plan, std::size_t option, const Eleme
     }
     const Layout layout = deriveLayout(*next, option);
     const Report report = check(layout, choiceOf(*next));
-    trial.shorts = static_cast<int>(std::count_if(report.findings.begin(), report.findings.end(), [](const Finding& f) {
-      return f.outcome == Outcome::shortfall;
-    }));
+    trial.shorts =
+        static_cast<int>(std::count_if(report.findings.begin(), report.findings.end(),
+                                       [](const Finding& f) { return f.outcome == Outcome::shortfall; }));
     for (const DoorFigures& figures : report.figures.doors)
       if (figures.id == id) trial.figures = figures;
     for (const Trouble& trouble : trial.figures.troubles)

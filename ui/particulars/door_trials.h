@@ -9,13 +9,13 @@
 namespace elbowroom::ui {
 
 struct DoorTrial {
-  Opening door;             // as it would be
-  QString label;            // "Hinged left, in"
-  bool present = false;     // this is how it is now
-  bool possible = true;     // false: the plan refuses it, see troubles
+  Opening door;          // as it would be
+  QString label;         // "Hinged left, in"
+  bool present = false;  // this is how it is now
+  bool possible = true;  // false: the plan refuses it, see troubles
   DoorFigures figures;
-  int shorts = 0;           // shortfalls of the whole plan then
-  QStringList troubles;     // in words
+  int shorts = 0;        // shortfalls of the whole plan then
+  QStringList troubles;  // in words
 };
 
 // The ways in a fixed order, labelled; figures not computed.

@@ -15,8 +15,8 @@ namespace elbowroom::ui {
 class Session;
 class TrialRow;
 
-// Figures are computed only while the table can be seen, shortly after the plan has come to rest; until then the
-// rows say "measuring" rather than show what belonged to an older plan.
+// Figures are computed only while the table can be seen, shortly after the plan has come to rest; until then
+// the rows say "measuring" rather than show what belonged to an older plan.
 class DoorTryout : public QWidget {
   Q_OBJECT
  public:

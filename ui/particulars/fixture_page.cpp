@@ -61,12 +61,17 @@ FixturePage::FixturePage(Session& session, QWidget* parent) : Page(session, pare
       f.status_stated = true;
     });
   });
-  connect(width_, &LengthEdit::committed, this, [this](Length l) { put([l](Fixture& f) { f.width = l; }, width_); });
-  connect(depth_, &LengthEdit::committed, this, [this](Length l) { put([l](Fixture& f) { f.depth = l; }, depth_); });
-  connect(height_, &LengthEdit::committed, this, [this](Length l) { put([l](Fixture& f) { f.height = l; }, height_); });
-  connect(height_, &LengthEdit::cleared, this, [this] { put([](Fixture& f) { f.height.reset(); }, height_); });
-  connect(remove, &QPushButton::clicked, this,
-          [this] { session_.perform(RemoveElements{{selectedOne(session_)}}, tr("Remove %1").arg(title())); });
+  connect(width_, &LengthEdit::committed, this,
+          [this](Length l) { put([l](Fixture& f) { f.width = l; }, width_); });
+  connect(depth_, &LengthEdit::committed, this,
+          [this](Length l) { put([l](Fixture& f) { f.depth = l; }, depth_); });
+  connect(height_, &LengthEdit::committed, this,
+          [this](Length l) { put([l](Fixture& f) { f.height = l; }, height_); });
+  connect(height_, &LengthEdit::cleared, this,
+          [this] { put([](Fixture& f) { f.height.reset(); }, height_); });
+  connect(remove, &QPushButton::clicked, this, [this] {
+    session_.perform(RemoveElements{{selectedOne(session_)}}, tr("Remove %1").arg(title()));
+  });
 }
 
 void FixturePage::buildPlace() {
@@ -78,7 +83,8 @@ void FixturePage::buildPlace() {
   right_->setToolTip(tr("Right end of the wall to the centreline, seen from inside"));
   x_ = addLength(tr("Centre, x"));
   y_ = addLength(tr("Centre, y"));
-  for (LengthEdit* edit : {x_, y_}) edit->setRange(Length::fromMillimetres(-100'000), Length::fromMillimetres(100'000));
+  for (LengthEdit* edit : {x_, y_})
+    edit->setRange(Length::fromMillimetres(-100'000), Length::fromMillimetres(100'000));
   turn_ = new QDoubleSpinBox(this);
   turn_->setRange(0, 359.999);
   turn_->setWrapping(true);
@@ -89,12 +95,20 @@ void FixturePage::buildPlace() {
   addField(tr("Turn"), turn_);
   const auto onWall = [this](LengthEdit* edit, std::function<void(OnWall&, Length)> set) {
     connect(edit, &LengthEdit::committed, this, [this, edit, set](Length l) {
-      put([&](Fixture& f) { if (auto* place = std::get_if<OnWall>(&f.placement)) set(*place, l); }, edit);
+      put(
+          [&](Fixture& f) {
+            if (auto* place = std::get_if<OnWall>(&f.placement)) set(*place, l);
+          },
+          edit);
     });
   };
   const auto standing = [this](LengthEdit* edit, std::function<void(Standing&, Length)> set) {
     connect(edit, &LengthEdit::committed, this, [this, edit, set](Length l) {
-      put([&](Fixture& f) { if (auto* place = std::get_if<Standing>(&f.placement)) set(*place, l); }, edit);
+      put(
+          [&](Fixture& f) {
+            if (auto* place = std::get_if<Standing>(&f.placement)) set(*place, l);
+          },
+          edit);
     });
   };
   onWall(left_, [](OnWall& p, Length l) { p.along = l; });
@@ -126,7 +140,8 @@ void FixturePage::buildKind() {
   const auto optional = [this](LengthEdit* edit, std::optional<Length> Fixture::*member) {
     connect(edit, &LengthEdit::committed, this,
             [=, this](Length l) { put([=](Fixture& f) { f.*member = l; }, edit); });
-    connect(edit, &LengthEdit::cleared, this, [=, this] { put([=](Fixture& f) { (f.*member).reset(); }, edit); });
+    connect(edit, &LengthEdit::cleared, this,
+            [=, this] { put([=](Fixture& f) { (f.*member).reset(); }, edit); });
   };
   optional(bowl_, &Fixture::bowl_width);
   optional(tank_width_, &Fixture::tank_width);
@@ -135,15 +150,25 @@ void FixturePage::buildKind() {
   // What 2010 ADA Standards 306.3 asks for, as a start: 27 in high, 11 in deep there.
   connect(knee_, &QCheckBox::clicked, this, [this](bool on) {
     put([on](Fixture& f) {
-      if (on) f.knee_space = KneeSpace{27_in, std::min(11_in, f.depth), std::nullopt};
-      else f.knee_space.reset();
+      if (on)
+        f.knee_space = KneeSpace{27_in, std::min(11_in, f.depth), std::nullopt};
+      else
+        f.knee_space.reset();
     });
   });
   connect(knee_height_, &LengthEdit::committed, this, [this](Length l) {
-    put([l](Fixture& f) { if (f.knee_space) f.knee_space->height = l; }, knee_height_);
+    put(
+        [l](Fixture& f) {
+          if (f.knee_space) f.knee_space->height = l;
+        },
+        knee_height_);
   });
   connect(knee_depth_, &LengthEdit::committed, this, [this](Length l) {
-    put([l](Fixture& f) { if (f.knee_space) f.knee_space->depth = l; }, knee_depth_);
+    put(
+        [l](Fixture& f) {
+          if (f.knee_space) f.knee_space->depth = l;
+        },
+        knee_depth_);
   });
 }
 

@@ -55,14 +55,19 @@ OpeningPage::OpeningPage(Session& session, QWidget* parent) : Page(session, pare
     });
   });
   const auto hand = [](int i) { return i == 0 ? Hand::left : Hand::right; };
-  connect(hinge_, &QComboBox::activated, this, [=, this](int i) { put([=](Opening& o) { o.hinge = hand(i); }); });
-  connect(toward_, &QComboBox::activated, this, [=, this](int i) { put([=](Opening& o) { o.toward = hand(i); }); });
+  connect(hinge_, &QComboBox::activated, this,
+          [=, this](int i) { put([=](Opening& o) { o.hinge = hand(i); }); });
+  connect(toward_, &QComboBox::activated, this,
+          [=, this](int i) { put([=](Opening& o) { o.toward = hand(i); }); });
   connect(swing_, &QComboBox::activated, this,
           [this](int i) { put([i](Opening& o) { o.swing = i == 0 ? Swing::in : Swing::out; }); });
   for (LengthEdit* edit : {width_, window_width_})
-    connect(edit, &LengthEdit::committed, this, [this, edit](Length l) { put([l](Opening& o) { o.width = l; }, edit); });
-  connect(height_, &LengthEdit::committed, this, [this](Length l) { put([l](Opening& o) { o.height = l; }, height_); });
-  connect(sill_, &LengthEdit::committed, this, [this](Length l) { put([l](Opening& o) { o.sill = l; }, sill_); });
+    connect(edit, &LengthEdit::committed, this,
+            [this, edit](Length l) { put([l](Opening& o) { o.width = l; }, edit); });
+  connect(height_, &LengthEdit::committed, this,
+          [this](Length l) { put([l](Opening& o) { o.height = l; }, height_); });
+  connect(sill_, &LengthEdit::committed, this,
+          [this](Length l) { put([l](Opening& o) { o.sill = l; }, sill_); });
   connect(sill_, &LengthEdit::cleared, this, [this] { put([](Opening& o) { o.sill.reset(); }, sill_); });
   connect(thickness_, &LengthEdit::committed, this,
           [this](Length l) { put([l](Opening& o) { o.leaf_thickness = l; }, thickness_); });
@@ -74,8 +79,9 @@ OpeningPage::OpeningPage(Session& session, QWidget* parent) : Page(session, pare
     const Length wall = wallLength(session_, o->wall);
     put([=](Opening& next) { next.along = wall - l - next.width / 2; }, right_);
   });
-  connect(remove_, &QPushButton::clicked, this,
-          [this] { session_.perform(RemoveElements{{selectedOne(session_)}}, tr("Remove %1").arg(title())); });
+  connect(remove_, &QPushButton::clicked, this, [this] {
+    session_.perform(RemoveElements{{selectedOne(session_)}}, tr("Remove %1").arg(title()));
+  });
 }
 
 const Opening* OpeningPage::opening() const { return findOpening(session_.option(), selectedOne(session_)); }

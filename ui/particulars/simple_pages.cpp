@@ -92,7 +92,10 @@ QString RoomPage::title() const { return tr("Room"); }
 void RoomPage::refresh() {
   const Unit unit = session_.plan().unit;
   const QString title = QString::fromStdString(session_.plan().title);
-  if (!name_->isModified() && name_->text() != title) name_->setText(title);
+  if (!name_->isModified() && name_->text() != title) {
+    name_->setText(title);
+    name_->setCursorPosition(0);
+  }
   ceiling_->setLength(session_.option().room.ceiling.height, unit);
   const bool drawn = !session_.layout().room.empty();
   area_->setText(drawn ? areaWords(session_.report().figures.room_area, unit) : tr("not drawn yet"));
@@ -107,10 +110,12 @@ WallItemPage::WallItemPage(Session& session, QWidget* parent) : Page(session, pa
   height_ = addLength(tr("Height"));
   width_->setRange(0.25_in, 400_in);
   height_->setRange(0.25_in, 400_in);
-  connect(along_, &LengthEdit::committed, this, [this](Length l) { put([l](WallItem& i) { i.along = l; }, along_); });
+  connect(along_, &LengthEdit::committed, this,
+          [this](Length l) { put([l](WallItem& i) { i.along = l; }, along_); });
   connect(bottom_, &LengthEdit::committed, this,
           [this](Length l) { put([l](WallItem& i) { i.bottom = l; }, bottom_); });
-  connect(width_, &LengthEdit::committed, this, [this](Length l) { put([l](WallItem& i) { i.width = l; }, width_); });
+  connect(width_, &LengthEdit::committed, this,
+          [this](Length l) { put([l](WallItem& i) { i.width = l; }, width_); });
   connect(height_, &LengthEdit::committed, this,
           [this](Length l) { put([l](WallItem& i) { i.height = l; }, height_); });
 }

@@ -40,18 +40,20 @@ void TrialRow::setTrial(const DoorTrial& trial, Unit unit, bool measured) {
     const DoorFigures& f = trial.figures;
     figures_ = tr("Clear opening %1").arg(roundedDown(f.clear_opening, unit)) + u'\n';
     if (f.floor_taken > Area{})
-      figures_ += tr("Takes %1 of floor, as a square %2").arg(areaWords(f.floor_taken, unit), areaWords(f.square, unit));
+      figures_ += tr("Takes %1 (square %2)").arg(areaWords(f.floor_taken, unit), areaWords(f.square, unit));
     else if (f.wall_needed > Length{})
       figures_ += tr("Takes no floor, %1 of wall").arg(lengthWords(f.wall_needed, unit));
     else
       figures_ += tr("Takes no floor here");
     shorts_ = tr("%1 short").arg(trial.shorts);
-    troubles_ = trial.troubles.join(u' ');
+    troubles_ = unbroken(trial.troubles.join(u' '));
+    figures_ = unbroken(figures_);
   }
   setText(trial.label);
   setAccessibleName(trial.present ? tr("%1, as it is now").arg(trial.label) : trial.label);
-  setAccessibleDescription(QStringList{shorts_, QString(figures_).replace(u'\n', QStringLiteral(", ")), troubles_}
-                               .join(QStringLiteral(". ")));
+  setAccessibleDescription(
+      QStringList{shorts_, QString(figures_).replace(u'\n', QStringLiteral(", ")), troubles_}.join(
+          QStringLiteral(". ")));
   if (picture_.isNull() || pictured_ != trial.door) {
     pictured_ = trial.door;
     picture_ = {};
@@ -67,7 +69,8 @@ int TrialRow::heightForWidth(int width) const {
   const int room = textWidth(width);
   int height = 2 * kPad + fontMetrics().height() + 1;
   height += small.boundingRect(0, 0, room, 10'000, Qt::TextWordWrap, figures_).height();
-  if (!troubles_.isEmpty()) height += 2 + small.boundingRect(0, 0, room, 10'000, Qt::TextWordWrap, troubles_).height();
+  if (!troubles_.isEmpty())
+    height += 2 + small.boundingRect(0, 0, room, 10'000, Qt::TextWordWrap, troubles_).height();
   height = std::max(height, kPicture.height() + 2 * kPad);
   if (!measured_ && height_ > 0) return height_;
   return height_ = height;

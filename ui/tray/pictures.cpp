@@ -13,7 +13,8 @@ namespace {
 
 using namespace literals;
 
-QPixmap painted(const DisplayList& list, const Box& box, double most_px_per_inch, QSize size, const QWidget& on) {
+QPixmap painted(const DisplayList& list, const Box& box, double most_px_per_inch, QSize size,
+                const QWidget& on) {
   const double ratio = on.devicePixelRatioF();
   QPixmap pixmap(size * ratio);
   pixmap.setDevicePixelRatio(ratio);
@@ -65,7 +66,7 @@ QPixmap openingPicture(const Opening& opening, QSize size, const QWidget& on) {
     option.room.walls.push_back(wall);
   }
   Opening o = opening;
-  o.wall = {"2"};  // the lower wall: its left end, seen from inside, is on the right
+  o.wall = {"0"};  // the upper wall: seen from inside, its left end is the picture's left
   o.along = side / 2;
   option.openings = {o};
   const Layout layout = deriveLayout(plan, 0);
@@ -79,7 +80,8 @@ QPixmap openingPicture(const Opening& opening, QSize size, const QWidget& on) {
   const Length leaf = o.action == DoorAction::doubleLeaf || o.action == DoorAction::bifold ? half : half * 2;
   const Length inside = swings && o.swing == Swing::in ? leaf + 1_in : 5_in;
   const Length outside = thickness + (swings && o.swing == Swing::out ? leaf + 1_in : 1_in);
-  return painted(drawPlan(layout, plainStyle()), Box{{left, -outside}, {right, inside}}, 1.45, size, on);
+  return painted(drawPlan(layout, plainStyle()), Box{{left, side - inside}, {right, side + outside}}, 1.45,
+                 size, on);
 }
 
 }  // namespace elbowroom::ui

@@ -20,12 +20,18 @@ namespace {
 
 QString doorLabel(DoorAction action) {
   switch (action) {
-    case DoorAction::hinged: return Tray::tr("Hinged door");
-    case DoorAction::doubleLeaf: return Tray::tr("Double door");
-    case DoorAction::pocket: return Tray::tr("Pocket door");
-    case DoorAction::surfaceSliding: return Tray::tr("Surface sliding");
-    case DoorAction::bifold: return Tray::tr("Bifold door");
-    case DoorAction::cased: return Tray::tr("Cased opening");
+    case DoorAction::hinged:
+      return Tray::tr("Hinged door");
+    case DoorAction::doubleLeaf:
+      return Tray::tr("Double door");
+    case DoorAction::pocket:
+      return Tray::tr("Pocket door");
+    case DoorAction::surfaceSliding:
+      return Tray::tr("Surface sliding");
+    case DoorAction::bifold:
+      return Tray::tr("Bifold door");
+    case DoorAction::cased:
+      return Tray::tr("Cased opening");
   }
   return {};
 }
@@ -36,7 +42,9 @@ constexpr std::array kActions{DoorAction::hinged,         DoorAction::doubleLeaf
 }  // namespace
 
 Tray::Tray(Session& session, QWidget* parent)
-    : QScrollArea(parent), run_drag([](QDrag* drag) { drag->exec(Qt::CopyAction); }), session_(session),
+    : QScrollArea(parent),
+      run_drag([](QDrag* drag) { drag->exec(Qt::CopyAction); }),
+      session_(session),
       inside_(new QWidget) {
   setAccessibleName(tr("Tray"));
   setFrameShape(QFrame::NoFrame);
@@ -48,8 +56,10 @@ Tray::Tray(Session& session, QWidget* parent)
   column->setContentsMargins(kGap, kGap, kGap, kGap);
   column->setSpacing(kTightGap);
   std::vector<std::pair<QString, QString>> fixtures, openings;
-  for (const KindInfo& info : fixtureKinds()) fixtures.emplace_back(QStringLiteral("fixture:") + words(info.key), words(info.label));
-  for (DoorAction action : kActions) openings.emplace_back(QStringLiteral("door:") + words(keyOf(action)), doorLabel(action));
+  for (const KindInfo& info : fixtureKinds())
+    fixtures.emplace_back(QStringLiteral("fixture:") + words(info.key), words(info.label));
+  for (DoorAction action : kActions)
+    openings.emplace_back(QStringLiteral("door:") + words(keyOf(action)), doorLabel(action));
   openings.emplace_back(QStringLiteral("window"), tr("Window"));
   addSection(tr("Fixtures"), fixtures);
   column->addSpacing(kGap);
@@ -79,7 +89,8 @@ void Tray::addSection(const QString& title, std::vector<std::pair<QString, QStri
       auto* drag = new QDrag(tile);
       drag->setMimeData(data);
       drag->setPixmap(tile->picture());
-      drag->setHotSpot(QPoint(tile->picture().width(), tile->picture().height()) / (2 * tile->devicePixelRatioF()));
+      drag->setHotSpot(QPoint(tile->picture().width(), tile->picture().height()) /
+                       (2 * tile->devicePixelRatioF()));
       run_drag(drag);
     });
     section.tiles.push_back(tile);
@@ -111,8 +122,10 @@ void Tray::describe() {
   }
   for (DoorAction action : kActions) {
     const Opening o = typicalDoor(action, none);
-    const QString text = action == DoorAction::cased ? tr("opening %1 wide, %2 high") : tr("leaf %1 wide, %2 high");
-    say(tile(QStringLiteral("door:") + words(keyOf(action))), text.arg(lengthWords(o.width, unit), lengthWords(o.height, unit)));
+    const QString text =
+        action == DoorAction::cased ? tr("opening %1 wide, %2 high") : tr("leaf %1 wide, %2 high");
+    say(tile(QStringLiteral("door:") + words(keyOf(action))),
+        text.arg(lengthWords(o.width, unit), lengthWords(o.height, unit)));
   }
   const Opening w = typicalWindow(none);
   say(tile("window"), tr("%1 wide, %2 high, sill at %3")
@@ -172,13 +185,26 @@ bool Tray::eventFilter(QObject* watched, QEvent* event) {
     return at >= start + columns ? at - columns : at >= first ? first - 1 : at;
   };
   switch (static_cast<QKeyEvent*>(event)->key()) {
-    case Qt::Key_Right: focusTile(at + 1); return true;
-    case Qt::Key_Left: if (at > 0) focusTile(at - 1); return true;
-    case Qt::Key_Down: focusTile(row_step(1)); return true;
-    case Qt::Key_Up: focusTile(row_step(-1)); return true;
-    case Qt::Key_Home: focusTile(0); return true;
-    case Qt::Key_End: focusTile(tiles_.size() - 1); return true;
-    default: return false;
+    case Qt::Key_Right:
+      focusTile(at + 1);
+      return true;
+    case Qt::Key_Left:
+      if (at > 0) focusTile(at - 1);
+      return true;
+    case Qt::Key_Down:
+      focusTile(row_step(1));
+      return true;
+    case Qt::Key_Up:
+      focusTile(row_step(-1));
+      return true;
+    case Qt::Key_Home:
+      focusTile(0);
+      return true;
+    case Qt::Key_End:
+      focusTile(tiles_.size() - 1);
+      return true;
+    default:
+      return false;
   }
 }
 

@@ -1,4 +1,5 @@
-// The Tray: things to place, as pictures. Drag one onto the plan, or choose it (click, Enter) and click the plan.
+// The Tray: things to place, as pictures. Drag one onto the plan, or choose it (click, Enter) and click the
+// plan.
 #pragma once
 
 #include <QScrollArea>

@@ -12,7 +12,7 @@
 namespace elbowroom::ui {
 namespace {
 
-constexpr QSize kPicture(62, 44);
+constexpr QSize kPicture(58, 44);
 constexpr int kPad = 5;
 
 }  // namespace
@@ -28,7 +28,7 @@ TrayTile::TrayTile(QString payload, const QString& label, QWidget* parent)
 }
 
 QSize TrayTile::sizeHint() const {
-  return {kPicture.width() + 2 * kPad + 8, kPad + kPicture.height() + 3 + 2 * fontMetrics().height() + kPad};
+  return {kPicture.width() + 2 * kPad + 2, kPad + kPicture.height() + 3 + 2 * fontMetrics().height() + kPad};
 }
 
 const QPixmap& TrayTile::picture() const {
@@ -40,7 +40,8 @@ const QPixmap& TrayTile::picture() const {
     if (payload_ == QStringLiteral("door:") + words(keyOf(action)))
       picture_ = openingPicture(typicalDoor(action, none), kPicture, *this);
   for (const KindInfo& info : fixtureKinds())
-    if (payload_ == QStringLiteral("fixture:") + words(info.key)) picture_ = fixturePicture(info.kind, kPicture, *this);
+    if (payload_ == QStringLiteral("fixture:") + words(info.key))
+      picture_ = fixturePicture(info.kind, kPicture, *this);
   return picture_;
 }
 
@@ -72,7 +73,8 @@ void TrayTile::mousePressEvent(QMouseEvent* event) {
 
 void TrayTile::mouseMoveEvent(QMouseEvent* event) {
   const QPoint moved = event->position().toPoint() - pressed_at_;
-  if ((event->buttons() & Qt::LeftButton) && isDown() && moved.manhattanLength() >= QApplication::startDragDistance()) {
+  if ((event->buttons() & Qt::LeftButton) && isDown() &&
+      moved.manhattanLength() >= QApplication::startDragDistance()) {
     setDown(false);
     emit dragWanted();
     return;

@@ -53,7 +53,8 @@ void WallStrip::redraw() {
   const Length ceiling = session_.option().room.ceiling.height.value_or(Length::fromInches(96));
   // Text keeps its size on screen, so the walls get the height that two lines of it leave.
   const double text_px = 9.0 * kPxPerMm;
-  px_per_inch_ = std::max(0.3, (viewport()->height() - 2 * kPad - text_px) / std::max(12.0, ceiling.inches()));
+  px_per_inch_ =
+      std::max(0.3, (viewport()->height() - 2 * kPad - text_px) / std::max(12.0, ceiling.inches()));
   DrawStyle style;
   style.mm = Length::fromInches(kPxPerMm / px_per_inch_);
   style.unit = session_.plan().unit;
@@ -90,8 +91,9 @@ void WallStrip::paintEvent(QPaintEvent*) {
     const ViewMap view = map();
     for (const StripWall& wall : drawing_.walls)
       if (session_.selection().contains(wall.id))
-        painter.fillRect(QRectF(view.toPx({wall.x, drawing_.ceiling}), view.toPx({wall.x + wall.length, Length{}})),
-                         l.chosen);
+        painter.fillRect(
+            QRectF(view.toPx({wall.x, drawing_.ceiling}), view.toPx({wall.x + wall.length, Length{}})),
+            l.chosen);
     PaintOptions options;
     options.dark = isDark(palette());
     options.px_per_mm = kPxPerMm;
@@ -115,7 +117,8 @@ ElementId WallStrip::thingAt(QPointF at) const {
     if (within(each.second, p) && (!best || areaOfBox(each.second) < areaOfBox(best->second))) best = &each;
   if (best) return best->first;
   for (const StripWall& wall : drawing_.walls)
-    if (p.x >= wall.x && p.x < wall.x + wall.length && p.y >= Length{} && p.y <= drawing_.ceiling) return wall.id;
+    if (p.x >= wall.x && p.x < wall.x + wall.length && p.y >= Length{} && p.y <= drawing_.ceiling)
+      return wall.id;
   return {};
 }
 
@@ -125,14 +128,17 @@ QRectF WallStrip::placeOf(const ElementId& id) const {
     if (thing == id) return QRectF(view.toPx(box.low), view.toPx(box.high)).normalized();
   for (const StripWall& wall : drawing_.walls)
     if (wall.id == id)
-      return QRectF(view.toPx({wall.x, drawing_.ceiling}), view.toPx({wall.x + wall.length, Length{}})).normalized();
+      return QRectF(view.toPx({wall.x, drawing_.ceiling}), view.toPx({wall.x + wall.length, Length{}}))
+          .normalized();
   return {};
 }
 
 void WallStrip::showSelected() {
   QStringList names;
-  for (const ElementId& id : session_.selection()) names << QString::fromStdString(subjectName(session_.option(), id));
-  setAccessibleDescription(names.isEmpty() ? tr("Nothing selected") : tr("Selected: %1").arg(names.join(u", ")));
+  for (const ElementId& id : session_.selection())
+    names << QString::fromStdString(subjectName(session_.option(), id));
+  setAccessibleDescription(names.isEmpty() ? tr("Nothing selected")
+                                           : tr("Selected: %1").arg(names.join(u", ")));
   if (!session_.selection().empty()) {
     const QRectF place = placeOf(*session_.selection().begin());
     const int now = horizontalScrollBar()->value();
@@ -182,8 +188,11 @@ bool WallStrip::viewportEvent(QEvent* event) {
   if (event->type() == QEvent::ToolTip) {
     const auto* help = static_cast<QHelpEvent*>(event);
     const ElementId id = thingAt(help->pos());
-    if (id.empty()) QToolTip::hideText();
-    else QToolTip::showText(help->globalPos(), QString::fromStdString(subjectName(session_.option(), id)), viewport());
+    if (id.empty())
+      QToolTip::hideText();
+    else
+      QToolTip::showText(help->globalPos(), QString::fromStdString(subjectName(session_.option(), id)),
+                         viewport());
     return true;
   }
   return QAbstractScrollArea::viewportEvent(event);

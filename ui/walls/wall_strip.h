@@ -11,8 +11,8 @@ namespace elbowroom::ui {
 
 class Session;
 
-// Click selects (Shift or Ctrl adds), Left and Right go from thing to thing, Escape selects nothing. Selecting in
-// the plan scrolls to it here.
+// Click selects (Shift or Ctrl adds), Left and Right go from thing to thing, Escape selects nothing.
+// Selecting in the plan scrolls to it here.
 class WallStrip : public QAbstractScrollArea {
   Q_OBJECT
  public:
@@ -40,7 +40,8 @@ class WallStrip : public QAbstractScrollArea {
 
   Session& session_;
   WallStripDrawing drawing_;
-  std::vector<std::pair<ElementId, elbowroom::Box>> boxes_;  // one per thing and wall it shows on, in reading order
+  std::vector<std::pair<ElementId, elbowroom::Box>>
+      boxes_;  // one per thing and wall it shows on, in reading order
   double px_per_inch_ = 1;
 };
 

@@ -1,15 +1,28 @@
 #include "ui/widgets/figures.h"
 
+#include <QRegularExpression>
+
 namespace elbowroom::ui {
 
-QString words(std::string_view text) { return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())); }
+QString words(std::string_view text) {
+  return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
+}
+
+QString unbroken(QString text) {
+  static const QRegularExpression fraction(QStringLiteral("(\\d) (\\d+/\\d)"));
+  static const QRegularExpression unit(QStringLiteral("(\\d) (mm|m²|m2|sq)\\b"));
+  text.replace(fraction, QStringLiteral("\\1\u00a0\\2"));
+  text.replace(unit, QStringLiteral("\\1\u00a0\\2"));
+  return text.replace(QStringLiteral("sq ft"), QStringLiteral("sq\u00a0ft"));
+}
 
 QString lengthWords(Length length, Unit unit) { return QString::fromStdString(lengthText(length, unit)); }
 
 QString areaWords(Area area, Unit unit) { return QString::fromStdString(areaText(area, unit)); }
 
 QString roundedDown(Length measured, Unit unit) {
-  const std::int64_t step = unit == Unit::inches ? Length::fromInches(0.0625).nm() : Length::fromMillimetres(1).nm();
+  const std::int64_t step =
+      unit == Unit::inches ? Length::fromInches(0.0625).nm() : Length::fromMillimetres(1).nm();
   const std::int64_t forgiven = Length::fromInches(0.01).nm();
   return lengthWords(Length::nanometres((measured.nm() + forgiven) / step * step), unit);
 }

@@ -13,5 +13,7 @@ QString roundedDown(Length measured, Unit unit);
 QString lengthWords(Length length, Unit unit);
 QString areaWords(Area area, Unit unit);
 QString words(std::string_view text);
+// The same text with its figures kept whole where a line breaks: "4 9/16"", "6.3 sq ft".
+QString unbroken(QString text);
 
 }  // namespace elbowroom::ui

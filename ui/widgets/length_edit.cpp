@@ -4,8 +4,8 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QMenu>
-#include <QToolButton>
 #include <QPainter>
+#include <QToolButton>
 #include <QVBoxLayout>
 #include <algorithm>
 
@@ -41,7 +41,10 @@ class OutlinedLine : public QLineEdit {
 }  // namespace
 
 LengthEdit::LengthEdit(const QString& name, QWidget* parent)
-    : QWidget(parent), name_(name), line_(new OutlinedLine(this)), message_(new QLabel(this)),
+    : QWidget(parent),
+      name_(name),
+      line_(new OutlinedLine(this)),
+      message_(new QLabel(this)),
       most_(Length::fromMillimetres(100'000)) {
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 0, 0, 0);
@@ -96,11 +99,12 @@ void LengthEdit::setUsual(std::vector<Length> usual) {
   if (!usual_button_) {
     usual_button_ = new QToolButton(this);
     usual_button_->setArrowType(Qt::DownArrow);
-    usual_button_->setPopupMode(QToolButton::InstantPopup);
     usual_button_->setAutoRaise(true);
     usual_button_->setAccessibleName(tr("Usual: %1").arg(name_));
     usual_button_->setToolTip(tr("Stock sizes"));
-    usual_button_->setMenu(new QMenu(usual_button_));
+    usual_menu_ = new QMenu(usual_button_);
+    connect(usual_button_, &QToolButton::clicked, this,
+            [this] { usual_menu_->popup(line_->mapToGlobal(QPoint(0, line_->height()))); });
     static_cast<QBoxLayout*>(layout()->itemAt(0)->layout())->addWidget(usual_button_);
   }
   fillUsual();
@@ -108,9 +112,9 @@ void LengthEdit::setUsual(std::vector<Length> usual) {
 
 void LengthEdit::fillUsual() {
   if (!usual_button_) return;
-  usual_button_->menu()->clear();
+  usual_menu_->clear();
   for (Length each : usual_)
-    connect(usual_button_->menu()->addAction(textOf(each)), &QAction::triggered, this,
+    connect(usual_menu_->addAction(textOf(each)), &QAction::triggered, this,
             [this, each] { commit(each, false); });
 }
 
@@ -155,7 +159,8 @@ void LengthEdit::commitText() {
 
 void LengthEdit::commit(Length length, bool stepped) {
   if (length < least_ || length > most_) {
-    setProblem(length < least_ ? tr("At least %1.").arg(textOf(least_)) : tr("At most %1.").arg(textOf(most_)));
+    setProblem(length < least_ ? tr("At least %1.").arg(textOf(least_))
+                               : tr("At most %1.").arg(textOf(most_)));
     return;
   }
   const bool changes = length != length_;
@@ -206,9 +211,14 @@ bool LengthEdit::eventFilter(QObject* watched, QEvent* event) {
         restore();
         line_->selectAll();
         return true;
-      case Qt::Key_Up: step(1, fine); return true;
-      case Qt::Key_Down: step(-1, fine); return true;
-      default: break;
+      case Qt::Key_Up:
+        step(1, fine);
+        return true;
+      case Qt::Key_Down:
+        step(-1, fine);
+        return true;
+      default:
+        break;
     }
   }
   return QWidget::eventFilter(watched, event);

@@ -9,13 +9,15 @@
 
 class QLabel;
 class QLineEdit;
+class QMenu;
 class QToolButton;
 
 namespace elbowroom::ui {
 
 // Enter (or leaving the field) commits what was typed, Escape restores, Up and Down step by 1/2 in or 10 mm,
-// with Shift by 1/16 in or 1 mm. A text that is no length, or out of range, stays in the field with an outline
-// and a sentence below it. A text that was not touched is never committed, so rounding on screen costs nothing.
+// with Shift by 1/16 in or 1 mm. A text that is no length, or out of range, stays in the field with an
+// outline and a sentence below it. A text that was not touched is never committed, so rounding on screen
+// costs nothing.
 class LengthEdit : public QWidget {
   Q_OBJECT
  public:
@@ -32,7 +34,8 @@ class LengthEdit : public QWidget {
   void setUsual(std::vector<Length> usual);
   // A sentence from outside (the plan refuses the length); empty takes it away.
   void setProblem(const QString& why);
-  // The plan refused what was just committed: what was typed stays, with the reason; Escape restores the plan's.
+  // The plan refused what was just committed: what was typed stays, with the reason; Escape restores the
+  // plan's.
   void keepRefused(std::optional<Length> refused, const QString& why);
   // Drops a text being typed: the field is about to show something else.
   void forgetTyping() { restore(); }
@@ -60,6 +63,7 @@ class LengthEdit : public QWidget {
   QLineEdit* line_;
   QLabel* message_;
   QToolButton* usual_button_ = nullptr;
+  QMenu* usual_menu_ = nullptr;
   std::vector<Length> usual_;
   std::optional<Length> length_, before_;  // shown; before the latest commit
   Unit unit_ = Unit::inches;
