@@ -44,7 +44,7 @@ struct PlacedOpening {
   int wall = -1;
   Point left, right;        // jambs on the inside face (of the leaf width; cased: the opening)
   Outline in_wall;          // the hole through the wall's body
-  std::vector<Leaf> leaves; // hinged: 1; double: 2; bifold: the two panels' quarter sweeps; else none
+  std::vector<Leaf> leaves; // hinged: 1; double: 2; bifold: 2 quarters that cover its panels
   bool leaves_inside = false;       // they sweep this room's floor
   Outline cavity;           // pocket: the recess in the wall (2W + 1 in with the opening), leaf's parking part
   Outline park;             // surface sliding: leaf parked beside the opening, on the room side

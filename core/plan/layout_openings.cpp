@@ -25,9 +25,11 @@ Leaf leafAt(const WallFrame& wall, const PlacedOpening& placed, Hand hinge, Leng
   return leaf;
 }
 
-// The two panels of a bifold leaf fold up at the hinge jamb. The pivot panel sweeps a quarter circle there;
-// the other panel stays within that one and the same quarter circle about the opposite jamb. The pair of
-// quarter circles is therefore on the safe side: nothing outside it is ever touched.
+// The two panels of a bifold leaf, each W/2 wide, fold up at the hinge jamb. The pivot panel sweeps a quarter
+// circle there. The other sweeps up to the astroid x = W cos^3, y = W sin^3 of a sliding ladder, which two
+// quarter circles cover whole: W/2 about the opposite jamb and 1.15 W/2 (1.149 needed) about the hinge jamb.
+constexpr double kBifoldReach = 1.15;
+
 std::vector<Leaf> leavesOf(const WallFrame& wall, const PlacedOpening& placed) {
   const Length width = placed.opening.width;
   const Hand hinge = placed.opening.hinge, other = hinge == Hand::left ? Hand::right : Hand::left;
@@ -36,7 +38,8 @@ std::vector<Leaf> leavesOf(const WallFrame& wall, const PlacedOpening& placed) {
     case DoorAction::doubleLeaf:
       return {leafAt(wall, placed, Hand::left, width / 2), leafAt(wall, placed, Hand::right, width / 2)};
     case DoorAction::bifold:
-      return {leafAt(wall, placed, hinge, width / 2), leafAt(wall, placed, other, width / 2)};
+      return {leafAt(wall, placed, hinge, (width / 2).scaled(kBifoldReach)),
+              leafAt(wall, placed, other, width / 2)};
     default: return {};
   }
 }

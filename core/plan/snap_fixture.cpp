@@ -90,8 +90,8 @@ std::optional<Landing> bestWall(const Layout& layout, const Fixture& moving, Poi
     if (!along) continue;
     const Point center = wall.at(*along) + (gap + moving.depth / 2) * wall.inward;
     Landing landing{i, std::move(problem), s, distance(center, wanted)};
-    // Where two walls are equally near, as in a corner, the present one keeps its fixture.
-    if (present && present->wall == wall.id) landing.off -= kContact;
+    // In a corner the present wall keeps its fixture until the next one is nearer by more than the reach.
+    if (present && present->wall == wall.id) landing.off -= std::max(kContact, rules.reach);
     if (!best || landing.off < best->off) best = std::move(landing);
   }
   return best;

@@ -53,8 +53,10 @@ DoorFigures doorFigures(const Layout& layout, const PlacedOpening& placed) {
   figures.action = door.action;
   if (!placed.leaves.empty()) figures.opens = 90_deg;
   for (const Leaf& leaf : placed.leaves) {
-    figures.sweep = figures.sweep + sectorArea(leaf);
-    figures.square = figures.square + leaf.width * leaf.width;
+    Leaf panel = leaf;
+    if (door.action == DoorAction::bifold) panel.width = door.width / 2;  // its leaves reach a little further
+    figures.sweep = figures.sweep + sectorArea(panel);
+    figures.square = figures.square + panel.width * panel.width;
     if (!placed.leaves_inside) continue;
     const std::optional<Stop> stop = stopOf(layout, leaf);
     if (!stop || stop->opened >= figures.opens) continue;
