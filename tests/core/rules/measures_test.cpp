@@ -87,5 +87,19 @@ TEST(DojPlans, DoorOfPlanTwoBOpensFreely) {
   EXPECT_NEAR(door.floor_taken.squareFeet(), 7.069, 0.0005);
 }
 
+TEST(Figures, FreeFloorIsTheRoomLessWhatStandsOnIt) {
+  RoomMaker room(96, 60);
+  room.fixture("b", FixtureKind::bath, "e", 30, 60, 30);
+  room.fixture("v", FixtureKind::vanity, "n", 15, 30, 21);
+  room.fixture("old", FixtureKind::cabinet, "s", 60, 30, 21).status = Status::remove;
+  EXPECT_NEAR(figuresOf(room.layout()).free_floor.squareInches(), 96 * 60 - 60 * 30 - 30 * 21, 0.01);
+}
+
+TEST(Figures, WithoutADoorThereAreNoRoutes) {
+  RoomMaker room(96, 60);
+  room.fixture("b", FixtureKind::bath, "e", 30, 60, 30);
+  EXPECT_TRUE(routeFigures(room.layout()).empty());
+}
+
 }  // namespace
 }  // namespace elbowroom
