@@ -48,6 +48,14 @@ TEST(SnapFixture, ToWallsCornersAndMiddles) {
   }
 }
 
+TEST(SnapFixture, StepsAreCountedFromTheNearerCorner) {
+  RoomMaker room(96.3, 60);
+  Fixture& cab = room.fixture("cab", FixtureKind::cabinet, "n", 30, 18, 14);
+  const Layout layout = room.layout();
+  EXPECT_EQ(onWall(snapFixture(layout, cab, room.at(30.2, 9), kOn)).along, 30_in);
+  EXPECT_EQ(onWall(snapFixture(layout, cab, room.at(70.2, 9), kOn)).along, in(96.3 - 26));
+}
+
 TEST(SnapFixture, BesideANeighbourButNeverBesideItself) {
   RoomMaker room(120, 60);
   room.fixture("v", FixtureKind::vanity, "n", 60, 30, 21);  // 45 to 75
