@@ -67,12 +67,15 @@ class TreeBuilder : public nlohmann::json_sax<json> {
   }
 
   bool parse_error(std::size_t position, const std::string& token, const json::exception& cause) override {
-    const Position at = positionOf(text_, position > 0 ? position - 1 : 0);
+    const std::string word = wordBefore(position);
+    std::size_t start = startOf(token, position);
+    if (isNotANumber(word)) start = text_.rfind(word, position);
+    const Position at = positionOf(text_, start);
     const std::string place = std::to_string(at.line) + ":" + std::to_string(at.column);
     const std::string where = "line " + std::to_string(at.line) + ", column " + std::to_string(at.column) + ": ";
     if (cause.id == kNumberOverflow) {
       error = {"number", where + "the number " + token + " is too large.", place};
-    } else if (const std::string word = wordBefore(position); isNotANumber(word)) {
+    } else if (isNotANumber(word)) {
       error = {"number", where + "\"" + word + "\" is not a number that a plan can hold.", place};
     } else {
       error = {"json", where + reasonOf(cause.what()), place};
@@ -94,6 +97,14 @@ class TreeBuilder : public nlohmann::json_sax<json> {
       reason = reason.substr(0, last) + (expected == std::string::npos ? "" : reason.substr(expected));
     }
     return "this is not JSON (" + reason + ").";
+  }
+
+  // Where the token begins that ends before `position`. The parser has replaced control characters in it, and
+  // then the token's last byte must do.
+  std::size_t startOf(const std::string& token, std::size_t position) const {
+    const std::size_t end = std::min(position, text_.size()), start = end - std::min(end, token.size());
+    if (!token.empty() && text_.substr(start, end - start) == token) return start;
+    return position > 0 ? position - 1 : 0;
   }
 
   std::string wordBefore(std::size_t byte) const {

@@ -195,10 +195,7 @@ class PlanReader {
     out.width = neededLength(from, "width");
     out.depth = neededLength(from, "depth");
     out.height = optionalLength(from, "height");
-    if (const auto status = from.find("status")) {
-      out.status = wordAt(*status, kStatuses);
-      out.status_stated = true;
-    }
+    if (const auto status = from.find("status")) out.status = wordAt(*status, kStatuses);
     if (const auto basins = from.find("basins")) out.basins = static_cast<int>(basins->whole());
     if (const auto knees = from.find("knee_space")) {
       JsonObject under(*knees);
@@ -248,7 +245,10 @@ Result<Plan> readPlan(std::string_view text) {
   if (!tree) return tree.error();
   try {
     Plan plan = PlanReader().read(*tree);
-    if (auto broken = integrity(plan)) return *broken;
+    if (auto broken = integrity(plan)) {
+      broken->message = "at " + (broken->place.empty() ? "the file" : broken->place) + ": " + broken->message;
+      return *broken;
+    }
     return plan;
   } catch (const ReadFailure& failure) {
     return failure.error;

@@ -94,7 +94,7 @@ std::string fixtureLine(const Fixture& fixture, Unit unit) {
     line.point("at", standing.at).angle("turn", standing.turn);
   }
   line.size("width", fixture.width).size("depth", fixture.depth).size("height", fixture.height);
-  if (fixture.status_stated || fixture.status != Status::fresh) line.word("status", keyOf(fixture.status));
+  if (fixture.status != Status::fresh) line.word("status", keyOf(fixture.status));
   if (fixture.basins) line.raw("basins", std::to_string(*fixture.basins));
   if (fixture.knee_space) {
     Line knees(unit);

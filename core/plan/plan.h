@@ -111,8 +111,7 @@ struct Fixture {
   Placement placement;
   Length width, depth;
   std::optional<Length> height;
-  Status status = Status::fresh;  // file default when the key is missing: not written, treated as "new"
-  bool status_stated = false;     // whether the file states it (kept for exact round trips)
+  Status status = Status::fresh;  // "new": what a missing key means, so it is not written
   std::optional<int> basins;
   std::optional<KneeSpace> knee_space;
   std::optional<Length> bowl_width, tank_width, tank_depth;  // toilet
