@@ -127,7 +127,6 @@ TEST_F(ParticularsTest, AFixturesSizePlaceAndStatus) {
   EXPECT_EQ(fixture("v").width, 24_in);
   EXPECT_EQ(std::get<OnWall>(fixture("v").placement).along, 84_in);  // wall s is 96 in long
   EXPECT_EQ(fixture("v").status, Status::keep);
-  EXPECT_TRUE(fixture("v").status_stated);
   QLineEdit* name = field<QLineEdit>("Name");
   QTest::keyClicks(name, "Her vanity");
   QTest::keyClick(name, Qt::Key_Return);
