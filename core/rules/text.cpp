@@ -81,9 +81,11 @@ std::string byText(const Finding& f, const Printed& p, Unit unit) {
 }
 
 std::string sourceText(const Source& source) {
-  if (source.section.empty() && source.edition.empty()) return std::string(source.document);
   std::string text(source.document);
-  if (!source.edition.empty()) text += fmt::format(" ({})", source.edition);
+  if (!source.edition.empty()) {
+    const bool a_year = source.edition.front() >= '0' && source.edition.front() <= '9';
+    text += fmt::format("{}{}", a_year ? " " : ", ", source.edition);
+  }
   if (!source.section.empty()) text += fmt::format(", {}", source.section);
   return text;
 }
