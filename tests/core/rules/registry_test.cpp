@@ -1,0 +1,109 @@
+// Every rule is complete, and no rule names a section that the sources of its figures do not name.
+#include <gtest/gtest.h>
+
+#include <map>
+#include <set>
+#include <string>
+
+#include "core/rules/rule.h"
+
+namespace elbowroom {
+namespace {
+
+std::string nameOf(const Rule& rule) { return std::string(rule.book) + "/" + std::string(rule.id); }
+
+// Sections that were read (or, where the rule says so, remembered) for each document.
+const std::map<std::string, std::set<std::string>>& knownSections() {
+  static const std::map<std::string, std::set<std::string>> sections{
+      {"IRC", {"P2705.1(5)", "P2705.1 item 6", "Figure R307.1", "P2708.1", "R305.1"}},
+      {"IRC, as some read it", {"P2705.1(5)"}},
+      {"UPC", {"402.5", "408.7"}},
+      {"2010 ADA Standards", {"304.3.1 or 304.3.2", "404.2.3", "604.2", "604.3.1"}},
+      {"Bathroom planning guidelines of the US kitchen and bath trade association",
+       {"Guideline 1", "Guideline 2", "Guideline 4", "Guideline 5", "Guideline 6", "Guideline 9", "Guideline 20"}},
+      {"Trade article on the placement of bath fixtures", {""}},
+      {"Framing practice for pocket doors", {""}},
+      {"Geometry of a sliding leaf", {""}},
+  };
+  return sections;
+}
+
+TEST(Registry, EveryRuleIsComplete) {
+  for (const Rule& rule : allRules()) {
+    SCOPED_TRACE(nameOf(rule));
+    EXPECT_FALSE(rule.id.empty());
+    EXPECT_FALSE(rule.title.empty());
+    EXPECT_FALSE(rule.source.document.empty());
+    EXPECT_FALSE(rule.source.read_at.empty());
+    EXPECT_NE(rule.measure, nullptr);
+    ASSERT_FALSE(rule.why.empty());
+    EXPECT_EQ(rule.why.back(), '.') << "a sentence";
+    EXPECT_EQ(rule.why.find(". "), std::string_view::npos) << "one sentence";
+    EXPECT_FALSE(wordsOf(rule.grade).empty());
+    EXPECT_FALSE(keyOf(rule.grade).empty());
+    EXPECT_FALSE(keyOf(rule.level).empty());
+    EXPECT_FALSE(keyOf(rule.compare).empty());
+    EXPECT_EQ(rule.compare == Compare::between, rule.limit_high.has_value());
+    EXPECT_EQ(rule.compare == Compare::isTrue, std::holds_alternative<bool>(rule.limit));
+    const bool has_limit = rule.limit != Quantity{Length{}};
+    EXPECT_TRUE(has_limit || !rule.limit_words.empty()) << "says nothing about its limit";
+  }
+}
+
+TEST(Registry, IdsAreKebabCaseAndUniqueWithinABook) {
+  std::set<std::string> seen;
+  for (const Rule& rule : allRules()) {
+    EXPECT_TRUE(seen.insert(nameOf(rule)).second) << nameOf(rule);
+    for (const char c : rule.id) EXPECT_TRUE((c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || c == '-') << nameOf(rule);
+    EXPECT_EQ(findRule(rule.book, rule.id), &rule);
+  }
+  EXPECT_EQ(findRule("us-residential", "no-such-rule"), nullptr);
+  EXPECT_EQ(findRule("no-such-book", "toilet-clear-front"), nullptr);
+}
+
+TEST(Registry, NoInventedSections) {
+  for (const Rule& rule : allRules()) {
+    SCOPED_TRACE(nameOf(rule));
+    const auto known = knownSections().find(std::string(rule.source.document));
+    ASSERT_NE(known, knownSections().end()) << rule.source.document;
+    EXPECT_TRUE(known->second.count(std::string(rule.source.section))) << rule.source.section;
+  }
+}
+
+TEST(Registry, BooksAndTheirRules) {
+  std::set<std::string_view> ids;
+  for (const Book& book : allBooks()) {
+    EXPECT_TRUE(ids.insert(book.id).second);
+    EXPECT_FALSE(book.title.empty());
+    EXPECT_FALSE(book.authority.empty());
+    EXPECT_FALSE(book.note.empty());
+    EXPECT_EQ(findBook(book.id), &book);
+  }
+  std::set<std::string_view> used;
+  for (const Rule& rule : allRules()) {
+    EXPECT_TRUE(ids.count(rule.book)) << nameOf(rule);
+    used.insert(rule.book);
+  }
+  for (const Book& book : allBooks()) {
+    const bool says_so = book.note.find("Nothing is checked") != std::string_view::npos;
+    EXPECT_NE(used.count(book.id) > 0, says_so) << book.id << ": a book without rules must say so";
+  }
+  EXPECT_EQ(findBook("no-such-book"), nullptr);
+}
+
+// The access book is a benchmark in a home, whatever its rules' level.
+TEST(Registry, TheAccessBookSaysThatItDoesNotBindAHouse) {
+  EXPECT_NE(findBook("us-access")->note.find("do not bind a private house"), std::string_view::npos);
+}
+
+TEST(Registry, LevelsFollowTheKindOfText) {
+  for (const Rule& rule : allRules()) {
+    SCOPED_TRACE(nameOf(rule));
+    EXPECT_EQ(rule.book == "craft", rule.level == Level::craft);
+    EXPECT_FALSE(rule.book == "comfort" && rule.level == Level::required);
+    EXPECT_FALSE(rule.grade == Grade::memory && rule.level == Level::required) << "a memory requires nothing";
+  }
+}
+
+}  // namespace
+}  // namespace elbowroom
