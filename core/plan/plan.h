@@ -22,6 +22,7 @@ using Extra = std::map<std::string, std::string>;
 struct Studs {
   Length first;    // centre of the first stud from the wall's left end
   Length spacing;  // on centre
+  Extra extra = {};
   bool operator==(const Studs&) const = default;
 };
 
@@ -99,6 +100,7 @@ struct KneeSpace {
   Length height;                 // clear height under the front
   Length depth;                  // clear depth from the front, knee level
   std::optional<Length> toe;     // clear depth from the front at the floor; default depth + 6 in
+  Extra extra = {};
   bool operator==(const KneeSpace&) const = default;
 };
 
@@ -109,8 +111,7 @@ struct Fixture {
   Placement placement;
   Length width, depth;
   std::optional<Length> height;
-  Status status = Status::fresh;  // file default when the key is missing: not written, treated as "new"
-  bool status_stated = false;     // whether the file states it (kept for exact round trips)
+  Status status = Status::fresh;  // "new": what a missing key means, so it is not written
   std::optional<int> basins;
   std::optional<KneeSpace> knee_space;
   std::optional<Length> bowl_width, tank_width, tank_depth;  // toilet
@@ -149,6 +150,7 @@ struct Option {
 
 struct Chair {
   Length width, length;
+  Extra extra = {};
   bool operator==(const Chair&) const = default;
 };
 struct Person {

@@ -111,6 +111,7 @@ TEST_F(LengthEditTest, AnUntouchedFieldNeverRoundsThePlan) {
 
 TEST_F(LengthEditTest, LeavingTheFieldCommits) {
   edit.activateWindow();
+  ASSERT_TRUE(QTest::qWaitForWindowActive(&edit));
   edit.line()->setFocus();
   edit.line()->selectAll();
   QTest::keyClicks(edit.line(), "36");

@@ -130,9 +130,11 @@ void AdvicePanel::refresh() {
   list_->setVisible(any);
 
   delegate_->setOpenRow(list_->currentIndex().isValid() ? list_->currentIndex().row() : -1);
-  // The report may list the lit finding elsewhere now.
+  // The report may list the lit finding elsewhere now; that moves nobody's eyes.
+  lighting_ = true;
   if (lit_.isValid() && !model_->isGroup(lit_.row())) session_.lightFinding(model_->findingAt(lit_.row()));
   showLit();
+  lighting_ = false;
 }
 
 void AdvicePanel::showLit() {
@@ -141,7 +143,7 @@ void AdvicePanel::showLit() {
   if (delegate_->litRow() == row) return;
   delegate_->setLitRow(row);
   list_->viewport()->update();
-  if (row >= 0 && !list_->underMouse()) list_->scrollTo(model_->index(row));
+  if (row >= 0 && !lighting_) list_->scrollTo(model_->index(row));
 }
 
 void AdvicePanel::chooseRow(int row) {
@@ -153,7 +155,9 @@ void AdvicePanel::chooseRow(int row) {
 }
 
 void AdvicePanel::light(int row) {
+  lighting_ = true;
   session_.lightFinding(row >= 0 && row < model_->rowCount() ? model_->findingAt(row) : -1);
+  lighting_ = false;
 }
 
 void AdvicePanel::go(int row) {

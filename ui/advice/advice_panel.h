@@ -40,6 +40,7 @@ class AdvicePanel : public QWidget {
   AdviceList* list_;
   AdviceDelegate* delegate_;
   QPersistentModelIndex lit_;
+  bool lighting_ = false;  // we light it ourselves
 };
 
 }  // namespace elbowroom::ui

@@ -56,10 +56,7 @@ FixturePage::FixturePage(Session& session, QWidget* parent) : Page(session, pare
     put([&](Fixture& f) { f.name = name; });
   });
   connect(status_, &QComboBox::activated, this, [this](int i) {
-    put([i](Fixture& f) {
-      f.status = kStatuses[static_cast<std::size_t>(i)];
-      f.status_stated = true;
-    });
+    put([i](Fixture& f) { f.status = kStatuses[static_cast<std::size_t>(i)]; });
   });
   connect(width_, &LengthEdit::committed, this,
           [this](Length l) { put([l](Fixture& f) { f.width = l; }, width_); });

@@ -162,6 +162,8 @@ void WallStrip::mousePressEvent(QMouseEvent* event) {
   session_.select(std::move(wanted));
 }
 
+void WallStrip::mouseReleaseEvent(QMouseEvent* event) { event->accept(); }
+
 void WallStrip::keyPressEvent(QKeyEvent* event) {
   if (event->key() == Qt::Key_Escape) return session_.select({});
   const bool on = event->key() == Qt::Key_Right, back = event->key() == Qt::Key_Left;

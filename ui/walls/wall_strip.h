@@ -28,6 +28,7 @@ class WallStrip : public QAbstractScrollArea {
   void paintEvent(QPaintEvent*) override;
   void resizeEvent(QResizeEvent*) override;
   void mousePressEvent(QMouseEvent* event) override;
+  void mouseReleaseEvent(QMouseEvent* event) override;
   void keyPressEvent(QKeyEvent* event) override;
   bool viewportEvent(QEvent* event) override;
   void scrollContentsBy(int, int) override { viewport()->update(); }
