@@ -17,6 +17,14 @@ std::vector<Place> across(const Circle& c) {
 
 constexpr Length kTurningT = 60_in;  // the square that holds the T, 2010 ADA Standards 304.3.2
 
+// The search for the T costs more than the rest of a check; a floor smaller than the T (60 x 36 and 24 x 36 in), or
+// without room for the largest disc within it (45 in where base and bar meet), need not be searched.
+bool couldHoldT(const Figures& figures) {
+  constexpr double kAreaOfT = 60 * 36 + 24 * 36, kForgiven = 10;  // contact all round
+  return figures.free_floor.squareInches() > kAreaOfT - kForgiven &&
+         figures.turning.largest.radius * 2 > 45_in - kContact * 4;
+}
+
 }  // namespace
 
 std::vector<Measurement> turningSpace(const CheckInput& in) {
@@ -25,7 +33,7 @@ std::vector<Measurement> turningSpace(const CheckInput& in) {
   const Length diameter = turning.with_knees.radius * 2;
   Measurement m{.subjects = {}, .measured = diameter, .places = across(turning.with_knees),
                 .detail = turning.knee_space_used ? "knee-space-used" : ""};
-  if (diameter <= limitOf(in) - kMetTolerance) {
+  if (diameter <= limitOf(in) - kMetTolerance && couldHoldT(in.figures)) {
     if (const std::optional<Placed> t = turningTFigure(in.layout)) {
       m.measured = kTurningT;
       m.detail = "turning-by-t";
