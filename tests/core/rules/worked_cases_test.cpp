@@ -73,6 +73,11 @@ TEST(WorkedCases, T31NarrowDoubleVanity) {
     room.add("v", FixtureKind::vanity, "n", width / 2, 48, 21).basins = 2;
     EXPECT_EQ(met(room.outcome(kIrc, "basin-spacing")), passes) << width;
   }
+  // Ends free, but 46 in less 8.5 in at either end (half of a 15 in basin and 1 in of counter) leave 29 in.
+  TestRoom shorter(120, 60);
+  shorter.add("v", FixtureKind::vanity, "n", 60, 46, 21).basins = 2;
+  EXPECT_EQ(shorter.outcome(kIrc, "basin-spacing"), Outcome::shortfall);
+  EXPECT_NEAR(shorter.measured(kIrc, "basin-spacing"), 29, 1e-6);
 }
 
 // T4, masterplumbers.com 16626: 21 in to the vanity passes under one code and fails under the other (24).
