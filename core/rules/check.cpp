@@ -63,12 +63,18 @@ Finding findingOf(const Rule& rule, Measurement m, Length site_tolerance) {
 
 int rankOf(const Finding& f) {
   switch (f.outcome) {
-    case Outcome::shortfall: return static_cast<int>(f.level);
-    case Outcome::unknown: return 3;
-    case Outcome::close: return 4;
-    case Outcome::clear: return 5;
-    case Outcome::notApplicable: return 6;
-    case Outcome::failed: return 7;
+    case Outcome::shortfall:
+      return static_cast<int>(f.level);
+    case Outcome::unknown:
+      return 3;
+    case Outcome::close:
+      return 4;
+    case Outcome::clear:
+      return 5;
+    case Outcome::notApplicable:
+      return 6;
+    case Outcome::failed:
+      return 7;
   }
   return 7;
 }

@@ -25,7 +25,9 @@ double valueOf(Count v) { return v.value; }
 double roundingOf(Length) { return valueOf(kMetTolerance); }
 double siteOf(Length, Length site) { return valueOf(site); }
 // An area is a product of two sides: each may miss by as much as a length may.
-double sides(Area limit, Length each) { return 2 * std::sqrt(limit.squareInches()) * each.inches() * 645'160'000.0; }
+double sides(Area limit, Length each) {
+  return 2 * std::sqrt(limit.squareInches()) * each.inches() * 645'160'000.0;
+}
 double roundingOf(Area limit) { return sides(limit, kMetTolerance); }
 double siteOf(Area limit, Length site) { return sides(limit, site); }
 // 0.02 in at the end of a 24 in leaf is 0.05 degrees; 1/2 in is 1.2.

@@ -13,12 +13,18 @@ using words::Toward;
 
 std::string wordOf(Outcome outcome) {
   switch (outcome) {
-    case Outcome::clear: return "Clear";
-    case Outcome::close: return "Close";
-    case Outcome::shortfall: return "Short";
-    case Outcome::unknown: return "Not stated";
-    case Outcome::notApplicable: return "Does not apply";
-    case Outcome::failed: return "Could not be checked";
+    case Outcome::clear:
+      return "Clear";
+    case Outcome::close:
+      return "Close";
+    case Outcome::shortfall:
+      return "Short";
+    case Outcome::unknown:
+      return "Not stated";
+    case Outcome::notApplicable:
+      return "Does not apply";
+    case Outcome::failed:
+      return "Could not be checked";
   }
   return {};
 }
@@ -43,7 +49,8 @@ Printed printedOf(const Finding& f, Unit unit) {
   const bool upper = heldAgainstHigh(f);
   const Quantity limit = upper && f.compare == Compare::between ? *f.limit_high : *f.limit;
   const Toward against = upper ? Toward::higher : Toward::lower;
-  Printed p{words::rounded(*f.measured, unit, Toward::nearest), words::rounded(limit, unit, Toward::nearest), {}};
+  Printed p{
+      words::rounded(*f.measured, unit, Toward::nearest), words::rounded(limit, unit, Toward::nearest), {}};
   const bool is_short = f.outcome == Outcome::shortfall;
   if (is_short) {
     p.measured = words::rounded(*f.measured, unit, against);
@@ -55,7 +62,8 @@ Printed printedOf(const Finding& f, Unit unit) {
     p.measured = words::rounded(*f.measured, unit, against);
     if (upper ? p.measured > p.limit : p.measured < p.limit) p.measured = p.limit;
   }
-  p.between = upper == is_short ? words::difference(p.measured, p.limit) : words::difference(p.limit, p.measured);
+  p.between =
+      upper == is_short ? words::difference(p.measured, p.limit) : words::difference(p.limit, p.measured);
   p.missed = is_short;
   return p;
 }
@@ -63,12 +71,15 @@ Printed printedOf(const Finding& f, Unit unit) {
 std::string neededText(const Finding& f, const Printed& p, Unit unit) {
   const std::string limit = quantityText(p.limit, unit);
   switch (f.compare) {
-    case Compare::atLeast: return "at least " + limit;
-    case Compare::atMost: return "at most " + limit;
+    case Compare::atLeast:
+      return "at least " + limit;
+    case Compare::atMost:
+      return "at most " + limit;
     case Compare::between:
       return fmt::format("{} to {}", quantityText(words::rounded(*f.limit, unit, Toward::nearest), unit),
                          quantityText(words::rounded(*f.limit_high, unit, Toward::nearest), unit));
-    case Compare::isTrue: return {};
+    case Compare::isTrue:
+      return {};
   }
   return limit;
 }

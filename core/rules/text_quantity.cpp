@@ -11,16 +11,19 @@ namespace {
 double toStep(double value, double step, Toward toward) {
   const double steps = value / step;
   switch (toward) {
-    case Toward::nearest: return std::round(steps) * step;
-    case Toward::lower: return std::floor(steps + 1e-9) * step;
-    case Toward::higher: return std::ceil(steps - 1e-9) * step;
+    case Toward::nearest:
+      return std::round(steps) * step;
+    case Toward::lower:
+      return std::floor(steps + 1e-9) * step;
+    case Toward::higher:
+      return std::ceil(steps - 1e-9) * step;
   }
   return value;
 }
 
-constexpr double kSixteenth = 1'587'500;          // nanometres
+constexpr double kSixteenth = 1'587'500;  // nanometres
 constexpr double kMillimetre = 1'000'000;
-constexpr double kSquareInch = 645'160'000;       // square micrometres
+constexpr double kSquareInch = 645'160'000;  // square micrometres
 constexpr double kThousandthOfSquareMetre = 1e9;
 constexpr double kDegree = 1'000'000;
 
@@ -32,8 +35,9 @@ Quantity rounded(const Quantity& q, Unit unit, Toward toward) {
     return Length::nanometres(
         std::llround(toStep(static_cast<double>(l->nm()), inches ? kSixteenth : kMillimetre, toward)));
   if (const auto* a = std::get_if<Area>(&q))
-    return Area::squareMicrometres(std::llround(toStep(static_cast<double>(a->squareMicrometres()),
-                                                       inches ? kSquareInch : kThousandthOfSquareMetre, toward)));
+    return Area::squareMicrometres(
+        std::llround(toStep(static_cast<double>(a->squareMicrometres()),
+                            inches ? kSquareInch : kThousandthOfSquareMetre, toward)));
   if (const auto* a = std::get_if<Angle>(&q))
     return Angle::microdegrees(std::llround(toStep(static_cast<double>(a->microdegrees()), kDegree, toward)));
   return q;

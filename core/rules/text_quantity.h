@@ -6,8 +6,8 @@
 namespace elbowroom::words {
 
 enum class Toward { nearest, lower, higher };
-// The figure rounded to what its text can show: 1/16 in or 1 mm, whole square inches or thousandths of a square
-// metre, whole degrees.
+// The figure rounded to what its text can show: 1/16 in or 1 mm, whole square inches or thousandths of a
+// square metre, whole degrees.
 Quantity rounded(const Quantity&, Unit, Toward);
 Quantity difference(const Quantity& larger, const Quantity& smaller);  // precondition: same kind
 

@@ -6,28 +6,40 @@ namespace elbowroom::words {
 
 namespace {
 
-struct YesNoEntry { std::string_view rule; YesNo sentences; };
+struct YesNoEntry {
+  std::string_view rule;
+  YesNo sentences;
+};
 constexpr std::array kYesNo{
     YesNoEntry{"door-meets-door", {"the leaves do not meet", "the leaves meet as they open"}},
     YesNoEntry{"door-meets-person",
                {"opens without touching a person who stands there", "swings into a person who stands there"}},
-    YesNoEntry{"pocket-meets-pipes", {"no pipes in the pocket's wall", "the pocket runs into a wall with pipes"}},
+    YesNoEntry{"pocket-meets-pipes",
+               {"no pipes in the pocket's wall", "the pocket runs into a wall with pipes"}},
 };
 
-struct DetailEntry { std::string_view key, sentence; };
+struct DetailEntry {
+  std::string_view key, sentence;
+};
 constexpr std::array kDetails{
     DetailEntry{"basins-not-stated",
                 "The plan does not say how many basins this vanity has. State it and this is checked."},
     DetailEntry{"ceiling-not-stated", "The plan does not state the ceiling height. Measure it and enter it."},
     DetailEntry{"clearest-30", "Measured over the clearest 30 inches of the open side."},
-    DetailEntry{"clearest-22", "Measured over the clearest 22 inches of the front, the narrowest entry allowed."},
-    DetailEntry{"turning-by-t", "The circle does not fit, but the T-shaped turning space does; either is enough."},
-    DetailEntry{"knee-space-used", "The circle reaches into the free space for knees and toes under a fixture."},
-    DetailEntry{"large-shower", "The shower is large enough that a smaller width is allowed (1300 square inches)."},
-    DetailEntry{"basin-beside-toilet",
-                "A basin with knee space may stand beside the toilet in a home when the space is 66 inches deep."},
-    DetailEntry{"basins-as-far-apart-as-allowed",
-                "Taken as far apart as the sides allow, with basins 15 inches across, the smallest usual size."},
+    DetailEntry{"clearest-22",
+                "Measured over the clearest 22 inches of the front, the narrowest entry allowed."},
+    DetailEntry{"turning-by-t",
+                "The circle does not fit, but the T-shaped turning space does; either is enough."},
+    DetailEntry{"knee-space-used",
+                "The circle reaches into the free space for knees and toes under a fixture."},
+    DetailEntry{"large-shower",
+                "The shower is large enough that a smaller width is allowed (1300 square inches)."},
+    DetailEntry{
+        "basin-beside-toilet",
+        "A basin with knee space may stand beside the toilet in a home when the space is 66 inches deep."},
+    DetailEntry{
+        "basins-as-far-apart-as-allowed",
+        "Taken as far apart as the sides allow, with basins 15 inches across, the smallest usual size."},
 };
 
 }  // namespace

@@ -7,10 +7,12 @@
 
 namespace elbowroom::checks {
 
-// Straight out until a wall or a solid fixture is met; Ahead::hit is an index into Layout::fixtures, -1 a wall.
+// Straight out until a wall or a solid fixture is met; Ahead::hit is an index into Layout::fixtures, -1 a
+// wall.
 struct Around {
-  Ahead left, right;  // from the centreline, over the whole front-to-back extent; left as seen facing the wall
-  Ahead front;        // from the foremost edge over the fixture's width
+  Ahead left,
+      right;    // from the centreline, over the whole front-to-back extent; left as seen facing the wall
+  Ahead front;  // from the foremost edge over the fixture's width
 };
 
 // Fixtures to be removed get an empty answer and stand in nobody's way.

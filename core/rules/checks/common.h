@@ -33,7 +33,8 @@ Place stripBetween(Segment front, Direction ahead, Length near, Length far);
 // The limit of the asking rule as a length (0 when it is none).
 Length limitOf(const CheckInput&);
 
-// The measured line of a ray, from the side of `front` opposite the hit, and the missing strip up to the limit.
+// The measured line of a ray, from the side of `front` opposite the hit, and the missing strip up to the
+// limit.
 std::vector<Place> placesOf(Segment front, Direction ahead, const Ahead& found, Length limit);
 
 }  // namespace elbowroom::checks

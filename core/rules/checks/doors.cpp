@@ -11,7 +11,8 @@ namespace elbowroom::checks {
 namespace {
 using namespace literals;
 
-// The far edge of an open leaf swings wider than the leaf (building article on clashing doors, 5/8 to 1 1/4 in).
+// The far edge of an open leaf swings wider than the leaf (building article on clashing doors, 5/8 to 1 1/4
+// in).
 constexpr Length kHingeStandOff = 1_in;
 
 bool swingsIn(const PlacedOpening& o) {
@@ -54,7 +55,8 @@ std::optional<Length> aheadToSector(const Leaf& leaf, const PlacedFixture& f) {
 
 const DoorFigures* figuresFor(const CheckInput& in, const PlacedOpening& o) {
   const auto& doors = in.figures.doors;
-  const auto at = std::find_if(doors.begin(), doors.end(), [&](const DoorFigures& d) { return d.id == o.opening.id; });
+  const auto at =
+      std::find_if(doors.begin(), doors.end(), [&](const DoorFigures& d) { return d.id == o.opening.id; });
   return at == doors.end() ? nullptr : &*at;
 }
 
@@ -117,7 +119,8 @@ std::vector<Measurement> doorPairs(const CheckInput& in) {
   for (std::size_t i = 0; i < openings.size(); ++i) {
     for (std::size_t j = i + 1; j < openings.size(); ++j) {
       if (!swingsIn(openings[i]) || !swingsIn(openings[j])) continue;
-      Measurement m{.subjects = {openings[i].opening.id, openings[j].opening.id}, .measured = true,
+      Measurement m{.subjects = {openings[i].opening.id, openings[j].opening.id},
+                    .measured = true,
                     .places = {doorway(openings[i]), doorway(openings[j])}};
       for (const Leaf& a : openings[i].leaves)
         for (const Leaf& b : openings[j].leaves)
@@ -138,7 +141,8 @@ std::vector<Measurement> doorsAndPeople(const CheckInput& in) {
     for (const PlacedFixture& f : in.layout.fixtures) {
       if (!counts(f) || !isBasin(f)) continue;
       const Outline person = standingAt(f);
-      Measurement m{.subjects = {o.opening.id, f.fixture.id}, .measured = true,
+      Measurement m{.subjects = {o.opening.id, f.fixture.id},
+                    .measured = true,
                     .places = {lineFrom(person[0], person[1]), {Place::Kind::zone, person}}};
       for (const Leaf& leaf : o.leaves)
         if (gapToSector(leaf, person).overlap) m.measured = false;
@@ -156,7 +160,8 @@ std::vector<Measurement> doorsBeforeFixtures(const CheckInput& in) {
       if (!counts(f) || !(isToilet(f) || isBasin(f))) continue;
       std::optional<Length> nearest;
       for (const Leaf& leaf : o.leaves)
-        if (const auto ahead = aheadToSector(leaf, f)) nearest = nearest ? std::min(*nearest, *ahead) : *ahead;
+        if (const auto ahead = aheadToSector(leaf, f))
+          nearest = nearest ? std::min(*nearest, *ahead) : *ahead;
       if (!nearest) continue;
       Measurement m{.subjects = {o.opening.id, f.fixture.id}, .measured = *nearest};
       m.places = {lineFrom(f.front_center, f.front_center + *nearest * f.facing)};

@@ -7,8 +7,8 @@ namespace elbowroom::checks {
 
 // Clear opening of every door, a length.
 std::vector<Measurement> doorClearOpenings(const CheckInput&);
-// How far each leaf that swings into the room opens before it meets a fixture, an angle; reach of the leaf 1 in
-// more than its width for the stand-off of the hinges. Limit: the leaf's full swing.
+// How far each leaf that swings into the room opens before it meets a fixture, an angle; reach of the leaf 1
+// in more than its width for the stand-off of the hinges. Limit: the leaf's full swing.
 std::vector<Measurement> doorSwings(const CheckInput&);
 // Yes: two doors' leaves share no floor. One per pair of doors that swing into the room.
 std::vector<Measurement> doorPairs(const CheckInput&);

@@ -16,7 +16,8 @@ std::vector<Measurement> fullFronts(const CheckInput& in, Wanted wanted) {
     const PlacedFixture& f = in.layout.fixtures[i];
     if (!counts(f) || !wanted(f) || in.layout.room.empty()) continue;
     const Ahead& ahead = in.around[i].front;
-    found.push_back({.subjects = {f.fixture.id, idOf(in.layout, ahead)}, .measured = ahead.distance,
+    found.push_back({.subjects = {f.fixture.id, idOf(in.layout, ahead)},
+                     .measured = ahead.distance,
                      .places = placesOf(f.front, f.facing, ahead, limitOf(in))});
   }
   return found;
@@ -45,8 +46,10 @@ Stretch clearestStretch(const Layout& layout, const PlacedFixture& f, Length wid
       }
     };
     for (const Outline& ring : others.outlines)
-      if (ring.size() <= 8) add(ring);
-      else add({boundsOf(ring).low, boundsOf(ring).high});  // a bowl's curve: its ends decide
+      if (ring.size() <= 8)
+        add(ring);
+      else
+        add({boundsOf(ring).low, boundsOf(ring).high});  // a bowl's curve: its ends decide
     add(layout.room);
   }
   std::sort(starts.begin(), starts.end());
@@ -61,7 +64,8 @@ Stretch clearestStretch(const Layout& layout, const PlacedFixture& f, Length wid
 }
 
 template <typename Wanted>
-std::vector<Measurement> stretchFronts(const CheckInput& in, Wanted wanted, Length width, const char* detail) {
+std::vector<Measurement> stretchFronts(const CheckInput& in, Wanted wanted, Length width,
+                                       const char* detail) {
   std::vector<Measurement> found;
   for (std::size_t i = 0; i < in.layout.fixtures.size(); ++i) {
     const PlacedFixture& f = in.layout.fixtures[i];
@@ -70,7 +74,8 @@ std::vector<Measurement> stretchFronts(const CheckInput& in, Wanted wanted, Leng
     Stretch best{f.front, in.around[i].front};
     const bool partly = best.ahead.distance < limit && f.fixture.width > width;
     if (partly) best = clearestStretch(in.layout, f, width);
-    found.push_back({.subjects = {f.fixture.id, idOf(in.layout, best.ahead)}, .measured = best.ahead.distance,
+    found.push_back({.subjects = {f.fixture.id, idOf(in.layout, best.ahead)},
+                     .measured = best.ahead.distance,
                      .places = placesOf(best.front, f.facing, best.ahead, limit),
                      .detail = partly ? detail : ""});
   }
@@ -95,7 +100,8 @@ std::vector<Measurement> toiletWideFronts(const CheckInput& in) {
     const Segment wide{f.front_center + 15_in * leftOf(f), f.front_center + 15_in * rightOf(f)};
     const Obstacles others = obstaclesWhere(in.layout, [&](const PlacedFixture& o) { return &o != &f; });
     const Ahead ahead = aheadOf(wide, f.facing, in.layout, others);
-    found.push_back({.subjects = {f.fixture.id, idOf(in.layout, ahead)}, .measured = ahead.distance,
+    found.push_back({.subjects = {f.fixture.id, idOf(in.layout, ahead)},
+                     .measured = ahead.distance,
                      .places = placesOf(wide, f.facing, ahead, limitOf(in))});
   }
   return found;

@@ -8,8 +8,8 @@ namespace elbowroom::checks {
 // From the foremost edge over the fixture's width to the wall or fixture opposite.
 std::vector<Measurement> toiletFronts(const CheckInput&);
 std::vector<Measurement> basinFronts(const CheckInput&);
-// Over the clearest 30 in of the open side: the texts name a depth and no length, and a toilet beside the bath
-// stands before part of it in every small room.
+// Over the clearest 30 in of the open side: the texts name a depth and no length, and a toilet beside the
+// bath stands before part of it in every small room.
 std::vector<Measurement> bathFronts(const CheckInput&);
 // Over the clearest 22 in of the front, the narrowest entry a shower may have.
 std::vector<Measurement> showerFronts(const CheckInput&);

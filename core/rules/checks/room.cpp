@@ -17,8 +17,8 @@ std::vector<Place> across(const Circle& c) {
 
 constexpr Length kTurningT = 60_in;  // the square that holds the T, 2010 ADA Standards 304.3.2
 
-// The search for the T costs more than the rest of a check; a floor smaller than the T (60 x 36 and 24 x 36 in), or
-// without room for the largest disc within it (45 in where base and bar meet), need not be searched.
+// The search for the T costs more than the rest of a check; a floor smaller than the T (60 x 36 and 24 x 36
+// in), or without room for the largest disc within it (45 in where base and bar meet), need not be searched.
 bool couldHoldT(const Figures& figures) {
   constexpr double kAreaOfT = 60 * 36 + 24 * 36, kForgiven = 10;  // contact all round
   return figures.free_floor.squareInches() > kAreaOfT - kForgiven &&
@@ -31,7 +31,9 @@ std::vector<Measurement> turningSpace(const CheckInput& in) {
   if (in.layout.room.empty()) return {};
   const TurningFigures& turning = in.figures.turning;
   const Length diameter = turning.with_knees.radius * 2;
-  Measurement m{.subjects = {}, .measured = diameter, .places = across(turning.with_knees),
+  Measurement m{.subjects = {},
+                .measured = diameter,
+                .places = across(turning.with_knees),
                 .detail = turning.knee_space_used ? "knee-space-used" : ""};
   if (diameter <= limitOf(in) - kMetTolerance && couldHoldT(in.figures)) {
     if (const std::optional<Placed> t = turningTFigure(in.layout)) {
@@ -45,7 +47,8 @@ std::vector<Measurement> turningSpace(const CheckInput& in) {
 
 std::vector<Measurement> turningSpaceForChair(const CheckInput& in) {
   const auto& people = in.layout.settings.people;
-  const bool anyone = std::any_of(people.begin(), people.end(), [](const Person& p) { return p.chair.has_value(); });
+  const bool anyone =
+      std::any_of(people.begin(), people.end(), [](const Person& p) { return p.chair.has_value(); });
   return anyone ? turningSpace(in) : std::vector<Measurement>{};
 }
 
@@ -58,8 +61,10 @@ std::vector<Measurement> bareCircle(const CheckInput& in) {
 std::vector<Measurement> ceilingHeight(const CheckInput& in) {
   if (in.layout.room.empty()) return {};
   Measurement m{.subjects = {}, .measured = std::nullopt, .places = {pointAt(centroidOf(in.layout.room))}};
-  if (const auto& height = in.layout.option.room.ceiling.height) m.measured = *height;
-  else m.detail = "ceiling-not-stated";
+  if (const auto& height = in.layout.option.room.ceiling.height)
+    m.measured = *height;
+  else
+    m.detail = "ceiling-not-stated";
   return {m};
 }
 

@@ -10,7 +10,7 @@ namespace elbowroom::checks {
 namespace {
 using namespace literals;
 
-constexpr Length kNarrow = 25_in;          // IRC P2708.1 exception 2
+constexpr Length kNarrow = 25_in;  // IRC P2708.1 exception 2
 constexpr double kLargeSquareInches = 1300;
 
 bool isRectangle(const Outline& ring) {
@@ -23,7 +23,8 @@ Measurement discOf(const PlacedFixture& f) {
   const Length disc = largestDisc(f.footprint);
   const bool across = f.fixture.width <= f.fixture.depth;
   const Direction way = across ? leftOf(f) : f.facing;
-  return {.subjects = {f.fixture.id}, .measured = disc,
+  return {.subjects = {f.fixture.id},
+          .measured = disc,
           .places = {lineFrom(f.center - (disc / 2) * way, f.center + (disc / 2) * way),
                      {Place::Kind::zone, f.footprint}}};
 }
@@ -60,7 +61,8 @@ std::vector<Measurement> showerAreas(const CheckInput& in) {
   std::vector<Measurement> found;
   for (const PlacedFixture& f : in.layout.fixtures)
     if (counts(f) && isShower(f))
-      found.push_back({.subjects = {f.fixture.id}, .measured = areaOf(f.footprint),
+      found.push_back({.subjects = {f.fixture.id},
+                       .measured = areaOf(f.footprint),
                        .places = {pointAt(f.center), {Place::Kind::zone, f.footprint}}});
   return found;
 }

@@ -14,7 +14,8 @@ Measurement nearerOf(const CheckInput& in, const PlacedFixture& f, Segment left_
   const Ahead& far = left_nearer ? right : left;
   const Length limit = limitOf(in);
   Measurement m{.subjects = {f.fixture.id, idOf(in.layout, near)}, .measured = near.distance};
-  m.places = placesOf(left_nearer ? left_line : right_line, left_nearer ? leftOf(f) : rightOf(f), near, limit);
+  m.places =
+      placesOf(left_nearer ? left_line : right_line, left_nearer ? leftOf(f) : rightOf(f), near, limit);
   if (far.distance < limit) {
     const auto more =
         placesOf(left_nearer ? right_line : left_line, left_nearer ? rightOf(f) : leftOf(f), far, limit);
@@ -52,7 +53,8 @@ std::vector<Measurement> toiletSideWalls(const CheckInput& in) {
     const Ahead right = aheadOf(line, rightOf(f), in.layout, {});
     const bool left_nearer = left.distance <= right.distance;
     const Ahead& near = left_nearer ? left : right;
-    found.push_back({.subjects = {f.fixture.id, idOf(in.layout, near)}, .measured = near.distance,
+    found.push_back({.subjects = {f.fixture.id, idOf(in.layout, near)},
+                     .measured = near.distance,
                      .places = placesOf(line, left_nearer ? leftOf(f) : rightOf(f), near, limitOf(in))});
   }
   return found;
@@ -71,8 +73,8 @@ std::vector<Measurement> basinEdges(const CheckInput& in) {
     if (!counts(f) || f.fixture.kind != FixtureKind::basin || in.layout.room.empty()) continue;
     const Obstacles near = obstaclesWhere(
         in.layout, [&](const PlacedFixture& o) { return &o != &f && (isBasin(o) || isBath(o)); });
-    found.push_back(nearerOf(in, f, f.left_side, aheadOf(f.left_side, leftOf(f), in.layout, near), f.right_side,
-                             aheadOf(f.right_side, rightOf(f), in.layout, near)));
+    found.push_back(nearerOf(in, f, f.left_side, aheadOf(f.left_side, leftOf(f), in.layout, near),
+                             f.right_side, aheadOf(f.right_side, rightOf(f), in.layout, near)));
   }
   return found;
 }

@@ -16,7 +16,8 @@ bool facesAlike(const PlacedFixture& a, const PlacedFixture& b) {
 // Do the two stand side by side, that is, does one pass the other when moved straight sideways?
 bool sideBySide(const PlacedFixture& a, const PlacedFixture& b) {
   const auto extent = [&](const PlacedFixture& f) {
-    return std::pair{dot(f.back_center - a.back_center, a.facing), dot(f.front_center - a.back_center, a.facing)};
+    return std::pair{dot(f.back_center - a.back_center, a.facing),
+                     dot(f.front_center - a.back_center, a.facing)};
   };
   const auto [a_back, a_front] = extent(a);
   const auto [b_back, b_front] = extent(b);
@@ -51,7 +52,8 @@ std::vector<Measurement> centres(const CheckInput& in, Wanted wanted) {
   return found;
 }
 
-// Half of the smallest usual basin (15 in across) and an inch of counter: no basin's centre is nearer to the end.
+// Half of the smallest usual basin (15 in across) and an inch of counter: no basin's centre is nearer to the
+// end.
 constexpr Length kLeastEnd = Length::nanometres(8'500 * 25'400);
 
 std::vector<Measurement> basinSpacing(const CheckInput& in, Length to_side) {
@@ -61,16 +63,16 @@ std::vector<Measurement> basinSpacing(const CheckInput& in, Length to_side) {
     const std::optional<int> basins = basinsOf(f);
     if (!counts(f) || !isBasin(f) || !basins || *basins < 2 || in.layout.room.empty()) continue;
     const Length half = f.fixture.width / 2;
-    const auto end = [&](const Ahead& side) {
-      return std::max(to_side - (side.distance - half), kLeastEnd);
-    };
+    const auto end = [&](const Ahead& side) { return std::max(to_side - (side.distance - half), kLeastEnd); };
     const Length left = end(in.around[i].left), right = end(in.around[i].right);
     const Length apart = std::max(Length{}, f.fixture.width - left - right);
     const Point middle = midpoint(f.center, f.front_center);
-    found.push_back({.subjects = {f.fixture.id}, .measured = apart,
-                     .places = {lineFrom(middle + (half - left) * leftOf(f), middle + (half - right) * rightOf(f))},
-                     .detail = "basins-as-far-apart-as-allowed",
-                     .limit = limitOf(in) * (*basins - 1)});
+    found.push_back(
+        {.subjects = {f.fixture.id},
+         .measured = apart,
+         .places = {lineFrom(middle + (half - left) * leftOf(f), middle + (half - right) * rightOf(f))},
+         .detail = "basins-as-far-apart-as-allowed",
+         .limit = limitOf(in) * (*basins - 1)});
   }
   return found;
 }

@@ -5,8 +5,8 @@
 
 namespace elbowroom::checks {
 
-// Centre to centre of adjacent toilets, bidets and single basins that face the same way. A vanity with several
-// basins is left out: the plan does not say where they are.
+// Centre to centre of adjacent toilets, bidets and single basins that face the same way. A vanity with
+// several basins is left out: the plan does not say where they are.
 std::vector<Measurement> fixtureCentres(const CheckInput&);
 // The same among toilets and bidets only (the uniform code asks it of similar fixtures).
 std::vector<Measurement> toiletCentres(const CheckInput&);

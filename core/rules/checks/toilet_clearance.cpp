@@ -28,21 +28,23 @@ Frame frameOf(const Layout& layout, const PlacedFixture& wc) {
   const Segment line = centreline(wc);
   const Ahead left = aheadOf(line, leftOf(wc), layout, {}), right = aheadOf(line, rightOf(wc), layout, {});
   const bool side_left = left.distance <= right.distance;
-  return {wc.back_center, side_left ? rightOf(wc) : leftOf(wc), wc.facing, side_left ? left.distance : right.distance};
+  return {wc.back_center, side_left ? rightOf(wc) : leftOf(wc), wc.facing,
+          side_left ? left.distance : right.distance};
 }
 
 bool allowedBeside(const PlacedFixture& basin, const PlacedFixture& wc, const Frame& frame) {
-  if (basin.fixture.kind != FixtureKind::basin || !basin.fixture.knee_space || basin.wall != wc.wall) return false;
+  if (basin.fixture.kind != FixtureKind::basin || !basin.fixture.knee_space || basin.wall != wc.wall)
+    return false;
   Length nearest = Length::nanometres(INT64_MAX);
   for (const Point& p : basin.footprint) nearest = std::min(nearest, dot(p - frame.rear, frame.away));
   return nearest >= kBasinFromCentre - kMetTolerance;
 }
 
 struct Space {
-  Ahead side, far;    // from the centreline to both sides, over the depth
-  Ahead deep;         // from the rear wall outward, over the width
-  Length width;       // of both sides together
-  Length depth;       // asked for
+  Ahead side, far;  // from the centreline to both sides, over the depth
+  Ahead deep;       // from the rear wall outward, over the width
+  Length width;     // of both sides together
+  Length depth;     // asked for
 
   Length widthLacks() const { return kWidth - width; }
   Length depthLacks() const { return depth - deep.distance; }
@@ -51,14 +53,18 @@ struct Space {
 
 Space spaceOf(const Layout& layout, const PlacedFixture& wc, const Frame& frame, const Obstacles& obstacles,
               Length depth) {
-  // Lines that would leave the room are cut at its walls, so that a room too small one way is judged that way.
+  // Lines that would leave the room are cut at its walls, so that a room too small one way is judged that
+  // way.
   const Segment back{wc.left_side.a, wc.right_side.a};
   const Length room_depth = aheadOf(back, frame.out, layout, {}).distance;
   const Segment line{frame.at(frame.to_side, Length{}), frame.at(frame.to_side, std::min(depth, room_depth))};
   const Length room_width = aheadOf(centreline(wc), frame.away, layout, {}).distance + frame.to_side;
   const Segment rear{frame.at(Length{}, Length{}), frame.at(std::min(kWidth, room_width), Length{})};
-  Space s{aheadOf(line, frame.away.opposite(), layout, obstacles), aheadOf(line, frame.away, layout, obstacles),
-          aheadOf(rear, frame.out, layout, obstacles), {}, depth};
+  Space s{aheadOf(line, frame.away.opposite(), layout, obstacles),
+          aheadOf(line, frame.away, layout, obstacles),
+          aheadOf(rear, frame.out, layout, obstacles),
+          {},
+          depth};
   s.width = s.far.distance + s.side.distance;
   return s;
 }
@@ -74,21 +80,28 @@ Measurement clearanceOf(const Layout& layout, const PlacedFixture& wc) {
     s = spaceOf(layout, wc, frame, but_basin, kDepthBesideBasin);
     detail = "basin-beside-toilet";
   }
-  // Something in a corner of the space is out of it once either dimension is free: name the one that lacks less.
+  // Something in a corner of the space is out of it once either dimension is free: name the one that lacks
+  // less.
   const bool width_short = s.widthLacks() >= kMetTolerance, depth_short = s.depthLacks() >= kMetTolerance;
   if (depth_short && (!width_short || s.depthLacks() < s.widthLacks())) {
     const Length d = s.deep.distance;
-    return {.subjects = {wc.fixture.id, idOf(layout, s.deep)}, .measured = d,
+    return {.subjects = {wc.fixture.id, idOf(layout, s.deep)},
+            .measured = d,
             .places = {lineFrom(s.deep.at - d * frame.out, s.deep.at),
-                       {Place::Kind::zone, {frame.at(Length{}, d), frame.at(kWidth, d), frame.at(kWidth, s.depth),
-                                            frame.at(Length{}, s.depth)}}},
-            .detail = detail, .limit = s.depth};
+                       {Place::Kind::zone,
+                        {frame.at(Length{}, d), frame.at(kWidth, d), frame.at(kWidth, s.depth),
+                         frame.at(Length{}, s.depth)}}},
+            .detail = detail,
+            .limit = s.depth};
   }
-  Measurement m{.subjects = {wc.fixture.id, idOf(layout, s.far)}, .measured = s.width,
-                .places = {lineFrom(s.far.at - s.width * frame.away, s.far.at)}, .detail = detail};
+  Measurement m{.subjects = {wc.fixture.id, idOf(layout, s.far)},
+                .measured = s.width,
+                .places = {lineFrom(s.far.at - s.width * frame.away, s.far.at)},
+                .detail = detail};
   if (width_short)
-    m.places.push_back({Place::Kind::zone, {frame.at(s.width, Length{}), frame.at(kWidth, Length{}),
-                                            frame.at(kWidth, s.depth), frame.at(s.width, s.depth)}});
+    m.places.push_back({Place::Kind::zone,
+                        {frame.at(s.width, Length{}), frame.at(kWidth, Length{}), frame.at(kWidth, s.depth),
+                         frame.at(s.width, s.depth)}});
   return m;
 }
 

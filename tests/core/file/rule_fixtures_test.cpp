@@ -1,5 +1,6 @@
-// Every rule with its two plans in tests/rules/<book>/<rule>/: the quiet one is met, the noisy one is short of exactly
-// this rule; and the boundary cases made from the quiet plan by moving the one thing that the rule measures.
+// Every rule with its two plans in tests/rules/<book>/<rule>/: the quiet one is met, the noisy one is short
+// of exactly this rule; and the boundary cases made from the quiet plan by moving the one thing that the rule
+// measures.
 #include <gtest/gtest.h>
 
 #include <cmath>
@@ -17,8 +18,8 @@ namespace {
 using namespace literals;
 
 std::string pathOf(const Rule& rule, const char* kind) {
-  return std::string(SOURCE_DIR "/tests/rules/") + std::string(rule.book) + "/" + std::string(rule.id) + "/" + kind +
-         ".elbowroom";
+  return std::string(SOURCE_DIR "/tests/rules/") + std::string(rule.book) + "/" + std::string(rule.id) + "/" +
+         kind + ".elbowroom";
 }
 
 Plan load(const Rule& rule, const char* kind) {
@@ -36,7 +37,8 @@ std::vector<Finding> findingsOf(const Plan& plan, const Rule& rule) {
 bool isMet(const Finding& f) { return f.outcome == Outcome::clear || f.outcome == Outcome::close; }
 
 // Rules that cannot be missed alone: a rectangle below 900 sq in is also narrower than 30 in.
-const std::map<std::string, std::set<std::string>> kCompanions{{"us-residential/shower-area", {"shower-size"}}};
+const std::map<std::string, std::set<std::string>> kCompanions{
+    {"us-residential/shower-area", {"shower-size"}}};
 
 TEST(RuleFixtures, TheQuietPlanIsMet) {
   for (const Rule& rule : allRules()) {
@@ -62,7 +64,8 @@ TEST(RuleFixtures, TheNoisyPlanIsShortOfExactlyThisRule) {
     for (const Finding& f : findingsOf(plan, rule)) {
       if (f.outcome != Outcome::shortfall) continue;
       if (f.rule != rule.id) {
-        EXPECT_TRUE(companions != kCompanions.end() && companions->second.count(f.rule)) << "also short: " << f.rule;
+        EXPECT_TRUE(companions != kCompanions.end() && companions->second.count(f.rule))
+            << "also short: " << f.rule;
         continue;
       }
       ++of_this_rule;
@@ -85,7 +88,8 @@ TEST(RuleFixtures, NoPlanWithoutARule) {
   }
 }
 
-// ---- boundary cases -----------------------------------------------------------------------------------------------
+// ---- boundary cases
+// -----------------------------------------------------------------------------------------------
 
 Fixture& first(Plan& plan) { return plan.options[0].fixtures.at(0); }
 
@@ -135,7 +139,8 @@ const std::map<std::string, Knob>& knobs() {
          std::get<OnWall>(p.options[0].fixtures.at(1).placement).along = wide + 9_in;
        }},
       // Leaf 1 3/8 in, stop 7/16 in: clear = W - 1.875 in (worked example T03).
-      {"door-clear-opening", [](Plan& p, Length clear) { p.options[0].openings.at(0).width = clear + 1.875_in; }},
+      {"door-clear-opening",
+       [](Plan& p, Length clear) { p.options[0].openings.at(0).width = clear + 1.875_in; }},
       {"turning-space", [](Plan& p, Length across) { roomWidth(p, across); }},
       {"dressing-circle", [](Plan& p, Length across) { roomWidth(p, across); }},
       {"toilet-clear-front-wide",
@@ -185,10 +190,12 @@ TEST(RuleFixtures, AtTheLimitAndASixteenthToEitherSide) {
 // Figures that are exact, not searched: a miss of less than 0.02 in counts as met.
 TEST(RuleFixtures, AMissByRoundingIsMet) {
   for (const Rule& rule : allRules()) {
-    if (rule.id != "toilet-clear-front" && rule.id != "toilet-centreline-side" && rule.id != "shower-size") continue;
+    if (rule.id != "toilet-clear-front" && rule.id != "toilet-centreline-side" && rule.id != "shower-size")
+      continue;
     SCOPED_TRACE(std::string(rule.book) + "/" + std::string(rule.id));
     const Length limit = std::get<Length>(rule.limit);
-    for (const auto& [off, outcome] : {std::pair{-0.019_in, Outcome::close}, {-0.021_in, Outcome::shortfall}}) {
+    for (const auto& [off, outcome] :
+         {std::pair{-0.019_in, Outcome::close}, {-0.021_in, Outcome::shortfall}}) {
       Plan plan = load(rule, "quiet");
       knobs().at(std::string(rule.id))(plan, limit + off);
       EXPECT_EQ(onlyFinding(plan, rule).outcome, outcome) << off.inches();

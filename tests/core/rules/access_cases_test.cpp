@@ -26,15 +26,16 @@ TEST(AccessCases, F1ToiletClearance) {
   EXPECT_EQ(beside.outcome(kBook, "toilet-clearance"), Outcome::shortfall) << "cabinet from x 59";
   EXPECT_NEAR(beside.measured(kBook, "toilet-clearance"), 59, 1e-6);
   EXPECT_NEAR(beside.shortBy(kBook, "toilet-clearance"), 1, 1e-6);
-  EXPECT_TRUE(met(with("w", 30, 28, 50).outcome(kBook, "toilet-clearance"))) << "cabinet 56 in from the rear wall";
+  EXPECT_TRUE(met(with("w", 30, 28, 50).outcome(kBook, "toilet-clearance")))
+      << "cabinet 56 in from the rear wall";
   const TestRoom before = with("w", 31, 28, 50);
   EXPECT_EQ(before.outcome(kBook, "toilet-clearance"), Outcome::shortfall) << "cabinet at y 55";
   EXPECT_NEAR(before.measured(kBook, "toilet-clearance"), 55, 1e-6);
 }
 
 TEST(AccessCases, ToiletClearanceInRoomsTooSmall) {
-  for (const auto& [width, depth, lacks] : {std::tuple{60.0, 56.0, 0.0}, {50.0, 80.0, 10.0}, {80.0, 50.0, 6.0},
-                                            {50.0, 50.0, 6.0}}) {
+  for (const auto& [width, depth, lacks] :
+       {std::tuple{60.0, 56.0, 0.0}, {50.0, 80.0, 10.0}, {80.0, 50.0, 6.0}, {50.0, 50.0, 6.0}}) {
     TestRoom room(width, depth);
     room.toilet(17);
     EXPECT_NEAR(room.shortBy(kBook, "toilet-clearance"), lacks, 1e-6) << width << " x " << depth;
@@ -58,7 +59,8 @@ TEST(AccessCases, F2BasinBesideToilet) {
 
 // F3, 604.2: 16, 17, 18 pass; 15.5 and 18.5 fail; a bath is no side wall.
 TEST(AccessCases, F3CentrelineToSideWall) {
-  for (const auto& [along, passes] : {std::pair{16.0, true}, {17.0, true}, {18.0, true}, {15.5, false}, {18.5, false}}) {
+  for (const auto& [along, passes] :
+       {std::pair{16.0, true}, {17.0, true}, {18.0, true}, {15.5, false}, {18.5, false}}) {
     TestRoom room(100, 100);
     room.toilet(along);
     EXPECT_EQ(met(room.outcome(kBook, "toilet-centreline-side")), passes) << along;
@@ -69,7 +71,8 @@ TEST(AccessCases, F3CentrelineToSideWall) {
 TestRoom publishedPlan(double width, double depth, double wc, double basin_left, double basin_right) {
   TestRoom room(width, depth);
   room.toilet(wc, 29.2);
-  Fixture& basin = room.add("b", FixtureKind::basin, "n", (basin_left + basin_right) / 2, basin_right - basin_left, 18);
+  Fixture& basin =
+      room.add("b", FixtureKind::basin, "n", (basin_left + basin_right) / 2, basin_right - basin_left, 18);
   basin.knee_space = KneeSpace{27_in, 11_in, 17_in};
   return room;
 }
@@ -82,8 +85,8 @@ TEST(AccessCases, Plan1A) {
   EXPECT_TRUE(met(room.outcome(kBook, "toilet-centreline-side")));
 }
 
-// Plan 1B: the circle fits only because it extends into the knee and toe space. Without, it is about 48 in, which
-// depends on the shape of the bowl; even 10 in of overlap would give no more than 54.1 in.
+// Plan 1B: the circle fits only because it extends into the knee and toe space. Without, it is about 48 in,
+// which depends on the shape of the bowl; even 10 in of overlap would give no more than 54.1 in.
 TEST(AccessCases, Plan1B) {
   TestRoom room = publishedPlan(84, 60, 16, 60.2, 80.7);
   EXPECT_TRUE(met(room.outcome(kBook, "turning-space")));

@@ -61,8 +61,12 @@ TEST(Check, PlacesAreNeverWithoutExtent) {
     EXPECT_FALSE(f.places.empty());
     for (const Place& p : f.places) {
       switch (p.kind) {
-        case Place::Kind::point: EXPECT_EQ(p.points.size(), 1u); break;
-        case Place::Kind::line: EXPECT_EQ(p.points.size(), 2u); break;
+        case Place::Kind::point:
+          EXPECT_EQ(p.points.size(), 1u);
+          break;
+        case Place::Kind::line:
+          EXPECT_EQ(p.points.size(), 2u);
+          break;
         case Place::Kind::zone:
           EXPECT_GE(p.points.size(), 3u);
           EXPECT_GT(areaOf(p.points), Area{});
@@ -77,8 +81,10 @@ TEST(Check, TheMeasuredLineIsAsLongAsTheFigure) {
   int lines = 0;
   for (const Finding& f : crowded().report({"us-residential", "comfort"}).findings) {
     const Length* measured = f.measured ? std::get_if<Length>(&*f.measured) : nullptr;
-    if (measured == nullptr || f.rule == "door-clear-opening" || f.places[0].kind != Place::Kind::line) continue;
-    EXPECT_NEAR(distance(f.places[0].points[0], f.places[0].points[1]).inches(), measured->inches(), 0.02) << f.rule;
+    if (measured == nullptr || f.rule == "door-clear-opening" || f.places[0].kind != Place::Kind::line)
+      continue;
+    EXPECT_NEAR(distance(f.places[0].points[0], f.places[0].points[1]).inches(), measured->inches(), 0.02)
+        << f.rule;
     ++lines;
   }
   EXPECT_GE(lines, 8);
@@ -86,9 +92,12 @@ TEST(Check, TheMeasuredLineIsAsLongAsTheFigure) {
 
 TEST(Check, ShortByIsWhatIsMissing) {
   for (const Finding& f : crowded().report(kAll).findings) {
-    EXPECT_EQ(f.short_by.has_value(), f.outcome == Outcome::shortfall && f.compare != Compare::isTrue) << f.rule;
-    if (!f.short_by || !std::holds_alternative<Length>(*f.short_by) || f.compare != Compare::atLeast) continue;
-    EXPECT_EQ(std::get<Length>(*f.short_by), std::get<Length>(*f.limit) - std::get<Length>(*f.measured)) << f.rule;
+    EXPECT_EQ(f.short_by.has_value(), f.outcome == Outcome::shortfall && f.compare != Compare::isTrue)
+        << f.rule;
+    if (!f.short_by || !std::holds_alternative<Length>(*f.short_by) || f.compare != Compare::atLeast)
+      continue;
+    EXPECT_EQ(std::get<Length>(*f.short_by), std::get<Length>(*f.limit) - std::get<Length>(*f.measured))
+        << f.rule;
   }
 }
 
@@ -96,7 +105,8 @@ TEST(Check, ShortByIsWhatIsMissing) {
 TEST(Check, RemovedFixturesDoNotCount) {
   TestRoom room(60, 72);
   room.toilet(30);
-  room.add("old", FixtureKind::cabinet, "n", 50, 20, 20).status = Status::remove;  // 10 in from the centreline
+  room.add("old", FixtureKind::cabinet, "n", 50, 20, 20).status =
+      Status::remove;  // 10 in from the centreline
   EXPECT_TRUE(met(room.outcome("us-residential", "toilet-centreline-side")));
   room.option().fixtures[1].status = Status::keep;
   EXPECT_EQ(room.outcome("us-residential", "toilet-centreline-side"), Outcome::shortfall);

@@ -1,5 +1,5 @@
-// Verdicts at, just beside and well away from a limit. Expected values follow from the definitions: a miss of less
-// than 0.02 in counts as met; less than the site tolerance to spare is close.
+// Verdicts at, just beside and well away from a limit. Expected values follow from the definitions: a miss of
+// less than 0.02 in counts as met; less than the site tolerance to spare is close.
 #include <gtest/gtest.h>
 
 #include "core/rules/check.h"
@@ -55,7 +55,8 @@ TEST(Judge, SiteToleranceDecidesWhatIsClose) {
 
 TEST(Judge, AreasAreAsTolerantAsTheirSides) {
   const auto area = [](double measured, double limit) {
-    return judge(Area::fromSquareInches(measured), Compare::atLeast, Area::fromSquareInches(limit), {}, kSite);
+    return judge(Area::fromSquareInches(measured), Compare::atLeast, Area::fromSquareInches(limit), {},
+                 kSite);
   };
   EXPECT_EQ(area(900, 900), Outcome::close);
   EXPECT_EQ(area(29.99 * 29.99, 900), Outcome::close) << "each side misses by 0.01 in";

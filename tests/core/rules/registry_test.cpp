@@ -20,7 +20,8 @@ const std::map<std::string, std::set<std::string>>& knownSections() {
       {"UPC", {"402.5", "408.7"}},
       {"2010 ADA Standards", {"304.3.1 or 304.3.2", "404.2.3", "604.2", "604.3.1"}},
       {"Bathroom planning guidelines of the US kitchen and bath trade association",
-       {"Guideline 1", "Guideline 2", "Guideline 4", "Guideline 5", "Guideline 6", "Guideline 9", "Guideline 20"}},
+       {"Guideline 1", "Guideline 2", "Guideline 4", "Guideline 5", "Guideline 6", "Guideline 9",
+        "Guideline 20"}},
       {"Trade article on the placement of bath fixtures", {""}},
       {"Framing practice for pocket doors", {""}},
       {"Geometry of a sliding leaf", {""}},
@@ -54,7 +55,8 @@ TEST(Registry, IdsAreKebabCaseAndUniqueWithinABook) {
   std::set<std::string> seen;
   for (const Rule& rule : allRules()) {
     EXPECT_TRUE(seen.insert(nameOf(rule)).second) << nameOf(rule);
-    for (const char c : rule.id) EXPECT_TRUE((c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || c == '-') << nameOf(rule);
+    for (const char c : rule.id)
+      EXPECT_TRUE((c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || c == '-') << nameOf(rule);
     EXPECT_EQ(findRule(rule.book, rule.id), &rule);
   }
   EXPECT_EQ(findRule("us-residential", "no-such-rule"), nullptr);

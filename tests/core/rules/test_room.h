@@ -26,7 +26,8 @@ class TestRoom {
   }
 
   // Back on the wall, its centreline `along` from the wall's left end.
-  Fixture& add(const std::string& id, FixtureKind kind, const char* wall, double along, double width, double depth) {
+  Fixture& add(const std::string& id, FixtureKind kind, const char* wall, double along, double width,
+               double depth) {
     Fixture f;
     f.id = {id};
     f.kind = kind;
@@ -36,7 +37,9 @@ class TestRoom {
     plan_.options[0].fixtures.push_back(f);
     return plan_.options[0].fixtures.back();
   }
-  Fixture& toilet(double along, double depth = 28) { return add("wc", FixtureKind::toilet, "n", along, 20, depth); }
+  Fixture& toilet(double along, double depth = 28) {
+    return add("wc", FixtureKind::toilet, "n", along, 20, depth);
+  }
   Opening& door(const char* wall, double along, double width, Hand hinge, Swing swing = Swing::in) {
     Opening o;
     o.id = {"d"};

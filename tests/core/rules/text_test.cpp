@@ -1,4 +1,5 @@
-// Words of findings: figures agree with the verdict, nothing flatters the plan, nothing claims more than was measured.
+// Words of findings: figures agree with the verdict, nothing flatters the plan, nothing claims more than was
+// measured.
 #include <gtest/gtest.h>
 
 #include "core/rules/text.h"
@@ -152,7 +153,8 @@ std::vector<Finding> everyFinding() {
     for (const double off : {-9.0, -0.6, -0.0625, -0.03, -0.021, -0.01, 0.0, 0.01, 0.3, 7.0}) {
       if (const auto* l = std::get_if<Length>(&*f.limit)) f.measured = *l + Length::fromInches(off);
       if (const auto* a = std::get_if<Area>(&*f.limit)) f.measured = *a + Area::fromSquareInches(off * 64);
-      if (const auto* a = std::get_if<Angle>(&*f.limit)) f.measured = *a + Angle::fromDegrees(std::min(0.0, off * 3));
+      if (const auto* a = std::get_if<Angle>(&*f.limit))
+        f.measured = *a + Angle::fromDegrees(std::min(0.0, off * 3));
       f.outcome = judge(*f.measured, f.compare, *f.limit, f.limit_high, 0.5_in);
       all.push_back(f);
     }
@@ -181,7 +183,9 @@ TEST(Text, EveryRuleAndOutcomeReadsAsASentenceWithItsFigures) {
         EXPECT_EQ(text.needed.find("at least " + text.measured + "\n"), std::string::npos);
         EXPECT_NE("at least " + text.measured, text.needed) << "the same figure cannot be short of itself";
         EXPECT_TRUE(text.by.starts_with("short by ") || text.by.starts_with("over by ")) << text.by;
-        EXPECT_FALSE(text.by.ends_with(" by 0\"") || text.by.ends_with(" 0 mm") || text.by.ends_with(" 0\u00b0")) << text.by;
+        EXPECT_FALSE(text.by.ends_with(" by 0\"") || text.by.ends_with(" 0 mm") ||
+                     text.by.ends_with(" 0\u00b0"))
+            << text.by;
       } else {
         EXPECT_TRUE(text.by.ends_with("to spare")) << text.by;
       }
@@ -194,9 +198,11 @@ TEST(Text, NeverClaimsCompliance) {
   for (const Finding& f : everyFinding())
     for (const Unit unit : {Unit::inches, Unit::millimetres}) {
       const FindingText text = shown(f, unit);
-      all.insert(all.end(), {text.headline, text.why, text.detail, text.grade, text.source, text.needed, text.by});
+      all.insert(all.end(),
+                 {text.headline, text.why, text.detail, text.grade, text.source, text.needed, text.by});
     }
-  for (const Book& book : allBooks()) all.insert(all.end(), {std::string(book.title), std::string(book.note)});
+  for (const Book& book : allBooks())
+    all.insert(all.end(), {std::string(book.title), std::string(book.note)});
   for (std::string text : all) {
     for (char& c : text) c = static_cast<char>(std::tolower(static_cast<unsigned char>(c)));
     for (const char* word : {"compl", "violat", "legal", "approved", "guarantee"})
@@ -207,8 +213,8 @@ TEST(Text, NeverClaimsCompliance) {
 TEST(Text, TheCautionIsWhole) {
   std::string all;
   for (const std::string& line : cautionLines()) all += line + " ";
-  for (const char* part : {"advisory only", "Local code", "permits", "licensed trades", "joists", "load-bearing", "wiring",
-                           "gas", "pressure piping"})
+  for (const char* part : {"advisory only", "Local code", "permits", "licensed trades", "joists",
+                           "load-bearing", "wiring", "gas", "pressure piping"})
     EXPECT_NE(all.find(part), std::string::npos) << part;
 }
 
@@ -216,9 +222,9 @@ TEST(Text, TroublesOfDoors) {
   const Option option = smallBath();
   const Trouble corner{DoorTrouble::pocketMeetsCorner, {"s"}, 5_in, {}};
   EXPECT_EQ(troubleText(corner, option, Unit::inches), "The pocket runs past the end of its wall by 5\".");
-  for (const DoorTrouble kind : {DoorTrouble::pocketMeetsCorner, DoorTrouble::pocketMeetsOpening,
-                                 DoorTrouble::pocketMeetsPipes, DoorTrouble::noWallToSlideOn,
-                                 DoorTrouble::slideMeetsOpening, DoorTrouble::slideMeetsFixture})
+  for (const DoorTrouble kind :
+       {DoorTrouble::pocketMeetsCorner, DoorTrouble::pocketMeetsOpening, DoorTrouble::pocketMeetsPipes,
+        DoorTrouble::noWallToSlideOn, DoorTrouble::slideMeetsOpening, DoorTrouble::slideMeetsFixture})
     EXPECT_FALSE(troubleText({kind, {"d1"}, 5_in, {}}, option, Unit::millimetres).empty());
 }
 

@@ -1,5 +1,5 @@
-// Set-ups whose verdict was published or follows by arithmetic from the text, numbered as in our table of US figures
-// (T1 to T32) with the page that publishes the figure or the dispute.
+// Set-ups whose verdict was published or follows by arithmetic from the text, numbered as in our table of US
+// figures (T1 to T32) with the page that publishes the figure or the dispute.
 #include <gtest/gtest.h>
 
 #include "core/rules/checks/showers.h"
@@ -35,10 +35,12 @@ TEST(WorkedCases, T2ToiletBesideBath) {
   EXPECT_EQ(room.outcome(kIrc, "toilet-centreline-side"), Outcome::clear);
   EXPECT_NEAR(room.measured(kIrc, "toilet-centreline-side"), 16, 1e-6);
   EXPECT_EQ(room.findings(kIrc, "toilet-centreline-side")[0].subjects[1].text, "bath");
-  EXPECT_TRUE(met(room.outcome(kIrc, "bath-clear-front"))) << "a toilet beside the bath is no wall opposite it";
+  EXPECT_TRUE(met(room.outcome(kIrc, "bath-clear-front")))
+      << "a toilet beside the bath is no wall opposite it";
 }
 
-// T3 and T30: two basins in 60 in pass with nothing to spare, in 59 in they cannot; the uniform code has no such rule.
+// T3 and T30: two basins in 60 in pass with nothing to spare, in 59 in they cannot; the uniform code has no
+// such rule.
 TEST(WorkedCases, T3TwoBasins) {
   TestRoom room(60, 60);
   room.add("v", FixtureKind::vanity, "n", 30, 60, 21).basins = 2;
@@ -82,7 +84,8 @@ TEST(WorkedCases, T31NarrowDoubleVanity) {
 
 // T4, masterplumbers.com 16626: 21 in to the vanity passes under one code and fails under the other (24).
 TEST(WorkedCases, T4ToiletFacingVanity) {
-  for (const auto& [depth, irc, upc] : {std::tuple{70.0, true, false}, {69.9, false, false}, {73.0, true, true}}) {
+  for (const auto& [depth, irc, upc] :
+       {std::tuple{70.0, true, false}, {69.9, false, false}, {73.0, true, true}}) {
     TestRoom room(60, depth);
     room.toilet(30);
     room.add("v", FixtureKind::vanity, "s", 30, 30, 21);
@@ -96,8 +99,8 @@ TEST(WorkedCases, T4ToiletFacingVanity) {
   }
 }
 
-// T5, a published question (4.5 in) and the forum of 2011: the closed door counts, the sweeping leaf is a warning,
-// a leaf that strikes the bowl is a failure.
+// T5, a published question (4.5 in) and the forum of 2011: the closed door counts, the sweeping leaf is a
+// warning, a leaf that strikes the bowl is a failure.
 TEST(WorkedCases, T5DoorBeforeToilet) {
   TestRoom room(60, 62.5);
   room.toilet(25);
@@ -125,15 +128,24 @@ TEST(WorkedCases, T6CornerInTheWideZone) {
   EXPECT_NEAR(room.measured("craft", "toilet-clear-front-wide"), 60 - 28 - 21, 1e-6);
 }
 
-struct ShowerCase { const char* name; double width, depth; bool irc, upc; };
+struct ShowerCase {
+  const char* name;
+  double width, depth;
+  bool irc, upc;
+};
 
 // T7 to T11: NKBA page 49, masterplumbers 14920, thebuildingcodeforum 30817 and 29442; arithmetic.
 TEST(WorkedCases, T7ToT11Showers) {
-  for (const ShowerCase& c : {ShowerCase{"T7", 30, 30, true, false}, {"T8", 32, 32, true, true},
-                              {"T8", 30, 34, true, false}, {"T8", 30, 34.25, true, true},
-                              {"T9", 60, 27.5, true, false}, {"T10", 28, 28, false, false},
-                              {"T11", 52, 25, true, false}, {"T11", 51, 25, false, false},
-                              {"T11", 60, 24.9, false, false}, {"area alone", 40, 25, false, false}}) {
+  for (const ShowerCase& c : {ShowerCase{"T7", 30, 30, true, false},
+                              {"T8", 32, 32, true, true},
+                              {"T8", 30, 34, true, false},
+                              {"T8", 30, 34.25, true, true},
+                              {"T9", 60, 27.5, true, false},
+                              {"T10", 28, 28, false, false},
+                              {"T11", 52, 25, true, false},
+                              {"T11", 51, 25, false, false},
+                              {"T11", 60, 24.9, false, false},
+                              {"area alone", 40, 25, false, false}}) {
     TestRoom room(90, 90);
     room.add("sh", FixtureKind::shower, "n", 40, c.width, c.depth);
     const auto passes = [&](const char* book) {
@@ -146,9 +158,12 @@ TEST(WorkedCases, T7ToT11Showers) {
 
 // T12 to T14: neo-angle showers; area L^2 - a^2/2, disc min(L, 2 (2L - a) / (2 + sqrt 2)).
 TEST(WorkedCases, T12ToT14NeoAngleShowers) {
-  struct Neo { double leg, cut, area, disc; };
+  struct Neo {
+    double leg, cut, area, disc;
+  };
   for (const Neo& n : {Neo{34, 16, 1028, 30.46}, {32, 16, 896, 28.1}, {36, 15, 1183.5, 33.4}}) {
-    const Outline ring{{}, {in(n.leg), {}}, {in(n.leg), in(n.leg - n.cut)}, {in(n.leg - n.cut), in(n.leg)}, {{}, in(n.leg)}};
+    const Outline ring{
+        {}, {in(n.leg), {}}, {in(n.leg), in(n.leg - n.cut)}, {in(n.leg - n.cut), in(n.leg)}, {{}, in(n.leg)}};
     EXPECT_NEAR(areaOf(ring).squareInches(), n.area, 1e-6);
     EXPECT_NEAR(checks::largestDisc(ring).inches(), n.disc, 0.02) << n.leg;
   }
@@ -179,22 +194,29 @@ TEST(WorkedCases, T32SmallestHalfBath) {
   EXPECT_NEAR(usual.shortBy(kIrc, "toilet-clear-front"), 6, 1e-6);
 }
 
-// T44, jlconline.com on clashing doors: a 30 in leaf sweeps 31 in; a corner at (24, 18) from the pin is struck, one
-// at (26, 18) is not.
+// T44, jlconline.com on clashing doors: a 30 in leaf sweeps 31 in; a corner at (24, 18) from the pin is
+// struck, one at (26, 18) is not.
 TEST(WorkedCases, T44HingeStandOff) {
   for (const auto& [x, clash] : {std::pair{24.0, true}, {26.0, false}}) {
     TestRoom room(90, 90);
     room.door("s", 90 - 35, 30, Hand::right);  // hinge at (20, 0)
-    room.add("cab", FixtureKind::cabinet, "e", 90 - 23, 10, 70 - x);  // corner nearest the pin at (20 + x, 18)
+    room.add("cab", FixtureKind::cabinet, "e", 90 - 23, 10,
+             70 - x);  // corner nearest the pin at (20 + x, 18)
     EXPECT_EQ(room.outcome(kIrc, "door-swing-clash") == Outcome::shortfall, clash) << x;
   }
 }
 
 // T03, T04 and F15: a 32 in leaf leaves 30 1/8, a 34 in leaf 32 1/8; 36 in of 1 3/4 in leaf about 33 3/4.
 TEST(WorkedCases, ClearOpenings) {
-  struct Leaf { double width, thickness, stop, clear; bool passes; };
-  for (const Leaf& l : {Leaf{32, 1.375, 0.4375, 30.125, false}, {34, 1.375, 0.4375, 32.125, true},
-                        {34, 1.75, 0.5, 31.6875, false}, {36, 1.75, 0.5, 33.6875, true}, {33, 1.75, 0.5, 30.6875, false}}) {
+  struct Leaf {
+    double width, thickness, stop, clear;
+    bool passes;
+  };
+  for (const Leaf& l : {Leaf{32, 1.375, 0.4375, 30.125, false},
+                        {34, 1.375, 0.4375, 32.125, true},
+                        {34, 1.75, 0.5, 31.6875, false},
+                        {36, 1.75, 0.5, 33.6875, true},
+                        {33, 1.75, 0.5, 30.6875, false}}) {
     TestRoom room(90, 90);
     Opening& door = room.door("s", 45, l.width, Hand::right, Swing::out);
     door.leaf_thickness = in(l.thickness);

@@ -21,8 +21,9 @@ Rule doorCrowdsFront() {
                  .read_at = "thebuildingcodeforum.com thread on clearance in front of toilets; "
                             "inspectionnews.net t-7150"},
       .grade = Grade::verifiedSecondHand,
-      .why = "Somebody who stands or sits there is struck when the door opens; some inspectors measure to "
-             "the open door.",
+      .why =
+          "Somebody who stands or sits there is struck when the door opens; some inspectors measure to "
+          "the open door.",
   };
 }
 

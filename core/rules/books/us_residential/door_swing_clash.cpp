@@ -4,8 +4,8 @@ namespace elbowroom::us_residential {
 
 using namespace literals;
 
-// The leaf is taken 1 in wider than it is, for the stand-off of its hinges (jlconline.com, clashing doors: W + 5/8
-// to 1 1/4 in).
+// The leaf is taken 1 in wider than it is, for the stand-off of its hinges (jlconline.com, clashing doors: W
+// + 5/8 to 1 1/4 in).
 Rule doorSwingClash() {
   return {
       .id = "door-swing-clash",
