@@ -34,7 +34,8 @@ struct BoxHalf {
   double x, y;
 };
 
-// Does the chord meet the open box of these half sizes around `at`? Separating axes x, y and the chord's normal.
+// Does the chord meet the open box of these half sizes around `at`? Separating axes x, y and the chord's
+// normal.
 inline bool meetsBox(const Chord& chord, Vec at, BoxHalf half) {
   if (half.x <= 0 || half.y <= 0) return false;
   const Vec a = chord.a - at, b = a + chord.d;

@@ -17,7 +17,7 @@ constexpr double kRoot2 = 1.4142135623730951;
 struct Cell {
   double key;
   Vec at;
-  double half;  // half of the side
+  double half;                 // half of the side
   std::uint32_t first, count;  // candidate edges in the arena
 };
 
@@ -70,7 +70,8 @@ class Squares {
       if (kernel_.inside(kernel_.rings[r], at) == (r == 0)) continue;
       double own = kInfinity;
       for (std::uint32_t i = 0; i < count; ++i)
-        if (kernel_.edges[s_.arena[first + i]].ring == static_cast<int>(r)) own = std::fmin(own, s_.squared[i]);
+        if (kernel_.edges[s_.arena[first + i]].ring == static_cast<int>(r))
+          own = std::fmin(own, s_.squared[i]);
       if (own == kInfinity) return -kInfinity;
       depth = std::fmax(depth, own);
     }
@@ -88,8 +89,10 @@ class Squares {
       end += s_.squared[i] <= cut_squared;
     }
     s_.arena.resize(end);
-    s_.heap.push_back({key, at, half, static_cast<std::uint32_t>(start), static_cast<std::uint32_t>(end - start)});
-    std::push_heap(s_.heap.begin(), s_.heap.end(), [](const Cell& a, const Cell& b) { return a.key < b.key; });
+    s_.heap.push_back(
+        {key, at, half, static_cast<std::uint32_t>(start), static_cast<std::uint32_t>(end - start)});
+    std::push_heap(s_.heap.begin(), s_.heap.end(),
+                   [](const Cell& a, const Cell& b) { return a.key < b.key; });
   }
 
   bool empty() const { return s_.heap.empty(); }
@@ -170,7 +173,8 @@ Rise riseFrom(const Pulls& pulls) {
         if (std::fabs(det) < 1e-9) continue;
         const double p = b.distance - a.distance, q = c.distance - a.distance;
         least = value;
-        rise = {true, {(p * ac.y - q * ab.y) / det, (q * ab.x - p * ac.x) / det},
+        rise = {true,
+                {(p * ac.y - q * ab.y) / det, (q * ab.x - p * ac.x) / det},
                 {{a.edge, b.edge, c.edge}, {wa, wb, wc}, 3}};
       }
     }
@@ -295,7 +299,8 @@ class NearestSearch {
 
  private:
   void visit(Vec at, double half, std::uint32_t first, std::uint32_t count) {
-    const Vec off{std::fmax(0, std::fabs(at.x - near_.x) - half), std::fmax(0, std::fabs(at.y - near_.y) - half)};
+    const Vec off{std::fmax(0, std::fabs(at.x - near_.x) - half),
+                  std::fmax(0, std::fabs(at.y - near_.y) - half)};
     const double away = norm(off);
     if (away >= best_ - kNearestTolerance) return;
     const double f = squares_.valueAt(at, first, count);

@@ -27,8 +27,8 @@ inline Vec toInches(Point p) { return {p.x.inches(), p.y.inches()}; }
 inline Point toPoint(Vec p) { return {Length::fromInches(p.x), Length::fromInches(p.y)}; }
 
 struct Edge {
-  Vec a, d;             // from a to a + d
-  double inverse = 0;   // 1 / |d|^2, 0 for a point
+  Vec a, d;            // from a to a + d
+  double inverse = 0;  // 1 / |d|^2, 0 for a point
   int ring = 0;
 
   Vec nearest(Vec p) const {

@@ -10,7 +10,8 @@ namespace {
 using Wide = __int128;
 
 std::int64_t turn(GridPoint a, GridPoint b, GridPoint c) {
-  return (std::int64_t{b.x} - a.x) * (std::int64_t{c.y} - a.y) - (std::int64_t{b.y} - a.y) * (std::int64_t{c.x} - a.x);
+  return (std::int64_t{b.x} - a.x) * (std::int64_t{c.y} - a.y) -
+         (std::int64_t{b.y} - a.y) * (std::int64_t{c.x} - a.x);
 }
 
 // p lies within one grid step of the segment, between its ends and not at one of them. Rounded nodes leave

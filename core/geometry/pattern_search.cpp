@@ -57,10 +57,12 @@ PatternSearch::PatternSearch(const Kernel& kernel, Pattern pattern, Vec near)
 }
 
 double PatternSearch::away(Vec at, double half) const {
-  return norm({std::fmax(0, std::fabs(at.x - near_.x) - half), std::fmax(0, std::fabs(at.y - near_.y) - half)});
+  return norm(
+      {std::fmax(0, std::fabs(at.x - near_.x) - half), std::fmax(0, std::fabs(at.y - near_.y) - half)});
 }
 
-// Halves down to small squares and keeps for each the edges that the pattern can reach from it, nearest first.
+// Halves down to small squares and keeps for each the edges that the pattern can reach from it, nearest
+// first.
 void PatternSearch::collect(Vec at, double half, const std::vector<std::uint32_t>& edges) {
   const double diagonal = half * kRoot2;
   const Value value = kernel_.valueAt(at);

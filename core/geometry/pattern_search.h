@@ -1,9 +1,9 @@
 // Private to core/geometry: where a pattern of one or two rectangles fits at a turn.
 //
-// The room is halved once into squares near whose middle the pattern's inscribed circle can lie. For each turn
-// the squares are tested with the pattern shrunk by the square's half diagonal (rejects) and at its full size
-// (accepts), and halved until one of the two answers. What overlaps by no more than 0.010 in is always found;
-// nothing that overlaps by more than kContact is accepted.
+// The room is halved once into squares near whose middle the pattern's inscribed circle can lie. For each
+// turn the squares are tested with the pattern shrunk by the square's half diagonal (rejects) and at its full
+// size (accepts), and halved until one of the two answers. What overlaps by no more than 0.010 in is always
+// found; nothing that overlaps by more than kContact is accepted.
 #pragma once
 
 #include <cstdint>

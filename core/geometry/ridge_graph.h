@@ -30,7 +30,7 @@ struct RidgeEdge {
 
   // Straight edge: start + s * along. Parabola: focus height over the directrix, s along the directrix.
   Vec start, along, up;
-  double height = 0;    // of the focus over the directrix, 0 for a straight edge
+  double height = 0;  // of the focus over the directrix, 0 for a straight edge
   double focus_s = 0;
   // The sites: a point has a == b.
   Vec site_a[2], site_b[2];

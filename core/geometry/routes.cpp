@@ -105,7 +105,7 @@ class Ways {
       // edges radius less distance is concave. Either way the ends and one top show every change of sign.
       const int corner = edge.site_a[0].x == edge.site_b[0].x && edge.site_a[0].y == edge.site_b[0].y   ? 0
                          : edge.site_a[1].x == edge.site_b[1].x && edge.site_a[1].y == edge.site_b[1].y ? 1
-                                                                                                       : -1;
+                                                                                                        : -1;
       const auto spare = [&](double s) {
         const Vec at = edge.at(s);
         if (corner < 0) return edge.radius(at) - norm(at - p);
@@ -115,8 +115,10 @@ class Ways {
       double low = edge.s_from, high = edge.s_to;
       for (int k = 0; k < 60; ++k) {
         const double third = (high - low) / 3;
-        if (spare(low + third) < spare(high - third)) low += third;
-        else high -= third;
+        if (spare(low + third) < spare(high - third))
+          low += third;
+        else
+          high -= third;
       }
       const double top = (low + high) / 2;
       for (const double end : {edge.s_from, edge.s_to}) {

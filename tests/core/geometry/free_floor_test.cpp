@@ -37,20 +37,25 @@ const double kRoot2 = std::numbers::sqrt2;
 
 INSTANTIATE_TEST_SUITE_P(
     ClosedForms, LargestCircle,
-    testing::Values(
-        ClosedForm{"rectangle", box(0, 0, 96, 120), {}, 48},
-        // In the inner corner's bisector: r + r / sqrt 2 ... = 60 (2 - sqrt 2).
-        ClosedForm{"ell", {at(0, 0), at(120, 0), at(120, 60), at(60, 60), at(60, 120), at(0, 120)}, {},
-                   60 * (2 - kRoot2)},
-        ClosedForm{"triangle", {at(0, 0), at(120, 0), at(0, 90)}, {}, 30},
-        ClosedForm{"centred hole", box(0, 0, 120, 120), {box(50, 50, 20, 20)}, 50 * (2 - kRoot2)},
-        // The circle in a corner of the room touches the flat side of the turned square.
-        ClosedForm{"hole at 45 degrees", box(0, 0, 120, 120), {box(50, 50, 20, 20, std::numbers::pi / 4)},
-                   (60 * kRoot2 - 10) / (1 + kRoot2)},
-        // Two walls and the cut at 45 degrees: x = y = r, (156 - 2r) / sqrt 2 = r.
-        ClosedForm{"cut corner", {at(0, 0), at(96, 0), at(96, 60), at(36, 120), at(0, 120)}, {},
-                   156 / (2 + kRoot2)},
-        ClosedForm{"turned square", box(0, 0, 100, 100, 0.3), {}, 50}),
+    testing::Values(ClosedForm{"rectangle", box(0, 0, 96, 120), {}, 48},
+                    // In the inner corner's bisector: r + r / sqrt 2 ... = 60 (2 - sqrt 2).
+                    ClosedForm{"ell",
+                               {at(0, 0), at(120, 0), at(120, 60), at(60, 60), at(60, 120), at(0, 120)},
+                               {},
+                               60 * (2 - kRoot2)},
+                    ClosedForm{"triangle", {at(0, 0), at(120, 0), at(0, 90)}, {}, 30},
+                    ClosedForm{"centred hole", box(0, 0, 120, 120), {box(50, 50, 20, 20)}, 50 * (2 - kRoot2)},
+                    // The circle in a corner of the room touches the flat side of the turned square.
+                    ClosedForm{"hole at 45 degrees",
+                               box(0, 0, 120, 120),
+                               {box(50, 50, 20, 20, std::numbers::pi / 4)},
+                               (60 * kRoot2 - 10) / (1 + kRoot2)},
+                    // Two walls and the cut at 45 degrees: x = y = r, (156 - 2r) / sqrt 2 = r.
+                    ClosedForm{"cut corner",
+                               {at(0, 0), at(96, 0), at(96, 60), at(36, 120), at(0, 120)},
+                               {},
+                               156 / (2 + kRoot2)},
+                    ClosedForm{"turned square", box(0, 0, 100, 100, 0.3), {}, 50}),
     [](const auto& info) {
       std::string name = info.param.name;
       std::replace(name.begin(), name.end(), ' ', '_');
@@ -96,7 +101,8 @@ TEST(FreeFloor, CountsAnExactFit) {
   EXPECT_EQ(fit.misses_by, in(0.25));
 }
 
-// Pythagoras: around the post's corner (50, 50) the nearest centre to it lies 30 in off on the line to `near`.
+// Pythagoras: around the post's corner (50, 50) the nearest centre to it lies 30 in off on the line to
+// `near`.
 TEST(FreeFloor, FindsTheNearestCircleAroundACorner) {
   const FreeFloor floor(box(0, 0, 200, 200), {box(0, 0, 50, 50)});
   const auto circle = floor.nearestCircle(in(60), at(53, 54));

@@ -11,7 +11,9 @@ namespace {
 Point at(double x, double y) { return {Length::fromInches(x), Length::fromInches(y)}; }
 Length in(double v) { return Length::fromInches(v); }
 Angle deg(double v) { return Angle::fromDegrees(v); }
-Outline box(double x, double y, double w, double h) { return {at(x, y), at(x + w, y), at(x + w, y + h), at(x, y + h)}; }
+Outline box(double x, double y, double w, double h) {
+  return {at(x, y), at(x + w, y), at(x + w, y + h), at(x, y + h)};
+}
 
 TEST(RectangleFit, SaysHowDeepTheWorstThingReaches) {
   const FreeFloor floor(box(0, 0, 100, 100), {box(60, 40, 10, 10)});
@@ -108,8 +110,8 @@ TEST(NearestRectangle, NeedsTheTurnInATurnedRoom) {
 // The published rooms are drawn with y down from the plumbing wall; here y is up from the opposite wall.
 // A water closet: tank 20 x 8, bowl 14 wide with a round front.
 Outline toilet(double center_x, double rear, double front) {
-  Outline o{at(center_x - 7, rear - 8), at(center_x - 10, rear - 8), at(center_x - 10, rear), at(center_x + 10, rear),
-            at(center_x + 10, rear - 8), at(center_x + 7, rear - 8)};
+  Outline o{at(center_x - 7, rear - 8), at(center_x - 10, rear - 8), at(center_x - 10, rear),
+            at(center_x + 10, rear),    at(center_x + 10, rear - 8), at(center_x + 7, rear - 8)};
   for (int i = 0; i <= 12; ++i) {
     const double a = std::numbers::pi * i / 12;
     o.push_back(at(center_x + 7 * std::cos(a), front + 7 - 7 * std::sin(a)));
@@ -127,7 +129,8 @@ Outline leafSweep(double hinge_x, double hinge_y, double width, double toward_x)
   return o;
 }
 
-// DOJ Guidance on the 2010 ADA Standards, plan 2B: 84 x 78, the 30 x 48 beyond the swing is drawn at 45 degrees.
+// DOJ Guidance on the 2010 ADA Standards, plan 2B: 84 x 78, the 30 x 48 beyond the swing is drawn at 45
+// degrees.
 FreeFloor plan2B() {
   const double h = 78;
   return FreeFloor(box(0, 0, 84, h),
@@ -149,8 +152,9 @@ TEST(DojPlan2B, HoldsTheClearFloorSpaceBeyondTheSwingOnlyTilted) {
 // Plan 2C: alcove for the lavatory; the drawn space has its long side 38 degrees from the y axis.
 FreeFloor plan2C() {
   const auto up = [](double y) { return 78 - y; };
-  return FreeFloor({at(0, up(18)), at(44, up(18)), at(44, up(0)), at(84, up(0)), at(84, up(78)), at(0, up(78))},
-                   {toilet(16, up(18), up(47.2)), box(52.5, up(18), 20.5, 18), leafSweep(80, 0, 36, -1)});
+  return FreeFloor(
+      {at(0, up(18)), at(44, up(18)), at(44, up(0)), at(84, up(0)), at(84, up(78)), at(0, up(78))},
+      {toilet(16, up(18), up(47.2)), box(52.5, up(18), 20.5, 18), leafSweep(80, 0, 36, -1)});
 }
 TEST(DojPlan2C, HoldsTheClearFloorSpaceBeyondTheSwingOnlyTilted) {
   const FreeFloor floor = plan2C();
@@ -184,9 +188,9 @@ TEST(DojPlan3, HoldsTheTThoughNotTheCircle) {
 // 2010 Standards figure 304.3.2: a room that is just the T.
 Outline tRoom(double turn, double base, double arm) {
   const Direction u = Direction::fromAngle(deg(turn)), v = u.left();
-  const auto p = [&](double x, double y) { return at(50, 50) + in(x) * u + in(y) * v; };
-  return {p(-6 - base, -18), p(-6, -18), p(-6, -18 - arm), p(30, -18 - arm),
-          p(30, 18 + arm), p(-6, 18 + arm), p(-6, 18), p(-6 - base, 18)};
+  const auto p = [&](double x, double y) { return at(50, 50) + in(x)*u + in(y)*v; };
+  return {p(-6 - base, -18), p(-6, -18),      p(-6, -18 - arm), p(30, -18 - arm),
+          p(30, 18 + arm),   p(-6, 18 + arm), p(-6, 18),        p(-6 - base, 18)};
 }
 TEST(TurningT, FitsItsOwnOutlineAtAnyTurn) {
   for (const double turn : {0.0, 90.0, 180.0, 270.0, 45.0, 17.3, 200.123}) {

@@ -12,14 +12,17 @@ namespace {
 
 Point at(double x, double y) { return {Length::fromInches(x), Length::fromInches(y)}; }
 Length in(double v) { return Length::fromInches(v); }
-Outline box(double x, double y, double w, double h) { return {at(x, y), at(x + w, y), at(x + w, y + h), at(x, y + h)}; }
+Outline box(double x, double y, double w, double h) {
+  return {at(x, y), at(x + w, y), at(x + w, y + h), at(x, y + h)};
+}
 
 Route oneRoute(const Outline& room, const std::vector<Outline>& obstacles, Point from, Point to) {
   return widestRoutes(room, obstacles, from, {to}).at(0);
 }
 
 TEST(WidestRoutes, PassesAGapBetweenTwoCabinets) {
-  const Route route = oneRoute(box(0, 0, 100, 200), {box(0, 90, 35, 20), box(70, 95, 30, 20)}, at(50, 20), at(50, 180));
+  const Route route =
+      oneRoute(box(0, 0, 100, 200), {box(0, 90, 35, 20), box(70, 95, 30, 20)}, at(50, 20), at(50, 180));
   EXPECT_TRUE(route.reachable);
   EXPECT_EQ(route.width, in(35));
   EXPECT_NEAR(route.narrowest.x.inches(), 52.5, 1e-3);
@@ -30,7 +33,8 @@ TEST(WidestRoutes, PassesAGapBetweenTwoCabinets) {
 
 // Two corners 30 across and 40 along: 50 apart, less than the 60 left beside the walls.
 TEST(WidestRoutes, MeasuresBetweenCorners) {
-  const Route route = oneRoute(box(0, 0, 130, 300), {box(0, 0, 50, 100), box(80, 140, 50, 160)}, at(90, 20), at(30, 280));
+  const Route route =
+      oneRoute(box(0, 0, 130, 300), {box(0, 0, 50, 100), box(80, 140, 50, 160)}, at(90, 20), at(30, 280));
   EXPECT_EQ(route.width, in(50));
   EXPECT_EQ(route.narrowest, at(65, 120));
 }
@@ -49,7 +53,8 @@ TEST(WidestRoutes, FindsNoneThroughFlushFixtures) {
 }
 
 TEST(WidestRoutes, ShowsASlitOfAQuarterInch) {
-  const Route route = oneRoute(box(0, 0, 100, 200), {box(0, 90, 50, 20), box(50.25, 90, 50, 20)}, at(50, 20), at(50, 180));
+  const Route route =
+      oneRoute(box(0, 0, 100, 200), {box(0, 90, 50, 20), box(50.25, 90, 50, 20)}, at(50, 20), at(50, 180));
   EXPECT_TRUE(route.reachable);
   EXPECT_EQ(route.width, in(0.25));
 }
@@ -66,7 +71,8 @@ TEST(WidestRoutes, NeedOnlyReachWithinTheDiscsRadius) {
   const std::vector<Outline> wall{box(0, 100, 40, 50), box(60, 100, 40, 50)};
   const Outline room = box(0, 0, 100, 150);
   EXPECT_EQ(oneRoute(room, wall, at(50, 50), at(50, 130)).width, in(20));
-  // A disc over the mouth with radius r reaches sagitta r - sqrt(r^2 - 100) into the niche: 50 in gives 1.01 in.
+  // A disc over the mouth with radius r reaches sagitta r - sqrt(r^2 - 100) into the niche: 50 in gives 1.01
+  // in.
   EXPECT_NEAR(oneRoute(room, wall, at(50, 50), at(50, 101)).width.inches(), 100, 0.02);
   // 2 in deep: r = (10^2 + 2^2) / (2 * 2) = 26 in.
   EXPECT_NEAR(oneRoute(room, wall, at(50, 50), at(50, 102)).width.inches(), 52, 0.02);
@@ -74,10 +80,12 @@ TEST(WidestRoutes, NeedOnlyReachWithinTheDiscsRadius) {
 
 TEST(WidestRoutes, MovesTargetsOutOfObstacles) {
   const std::vector<Outline> things{box(0, 90, 35, 20), box(70, 95, 30, 20), box(40, 180, 20, 20)};
-  const auto routes = widestRoutes(box(0, 0, 100, 200), things, at(50, 0), {at(50, 180), at(50, 183), at(50, -9)});
+  const auto routes =
+      widestRoutes(box(0, 0, 100, 200), things, at(50, 0), {at(50, 180), at(50, 183), at(50, -9)});
   EXPECT_EQ(routes[0].width, in(35));
   EXPECT_EQ(routes[1].width, in(35));
-  EXPECT_EQ(routes[2].width.inches(), oneRoute(box(0, 0, 100, 200), things, at(50, 0), at(50, 0.01)).width.inches());
+  EXPECT_EQ(routes[2].width.inches(),
+            oneRoute(box(0, 0, 100, 200), things, at(50, 0), at(50, 0.01)).width.inches());
 }
 
 // A target 1 in and 1 in from the sides of a corner lies within discs up to r: 2 (r - 1)^2 = r^2.
@@ -93,20 +101,26 @@ TEST(WidestRoutes, AnswersNothingWithoutFloor) {
 
 // The plan in 0.1 mm, off the search's own grid, and turned: the gap stays what it is.
 TEST(WidestRoutes, KeepsTheGapInMillimetresAndTurned) {
-  const auto mm = [](double x, double y) { return Point{Length::fromMillimetres(x), Length::fromMillimetres(y)}; };
+  const auto mm = [](double x, double y) {
+    return Point{Length::fromMillimetres(x), Length::fromMillimetres(y)};
+  };
   const auto mmBox = [&](double x, double y, double w, double h) {
     return Outline{mm(x, y), mm(x + w, y), mm(x + w, y + h), mm(x, y + h)};
   };
-  const Route route = oneRoute(mmBox(0.1, 0, 3000.3, 4000), {mmBox(0.1, 2000, 1033.3, 500), mmBox(1933.4, 2000, 1067, 500)},
-                               mm(1500, 300), mm(1500, 3500));
+  const Route route =
+      oneRoute(mmBox(0.1, 0, 3000.3, 4000), {mmBox(0.1, 2000, 1033.3, 500), mmBox(1933.4, 2000, 1067, 500)},
+               mm(1500, 300), mm(1500, 3500));
   EXPECT_EQ(route.width, Length::fromMillimetres(900));
   const Angle turn = Angle::fromDegrees(31.7);
   const auto turned = [&](Outline o) {
-    for (Point& p : o) p = at(0, 0) + p.x * Direction::fromAngle(turn) + p.y * Direction::fromAngle(turn).left();
+    for (Point& p : o)
+      p = at(0, 0) + p.x * Direction::fromAngle(turn) + p.y * Direction::fromAngle(turn).left();
     return o;
   };
-  const Route other = widestRoutes(turned(box(0, 0, 100, 200)), {turned(box(0, 90, 35, 20)), turned(box(70, 90, 30, 20))},
-                                   turned({at(50, 20)})[0], turned({at(50, 180)})).at(0);
+  const Route other =
+      widestRoutes(turned(box(0, 0, 100, 200)), {turned(box(0, 90, 35, 20)), turned(box(70, 90, 30, 20))},
+                   turned({at(50, 20)})[0], turned({at(50, 180)}))
+          .at(0);
   EXPECT_NEAR(other.width.inches(), 35, 1e-5);
 }
 
