@@ -69,6 +69,8 @@ Length textWidth(const std::string& text, Length height, bool bold = false);
 Box textBounds(const TextPrim&);
 // Wraps at spaces so that no line is wider than `width`; a longer word stands alone.
 std::vector<std::string> wrapText(const std::string& text, Length height, Length width, bool bold = false);
+// The straight 45-degree lines of a hatch, inside its outline (even-odd), on a grid common to the whole drawing.
+std::vector<Segment> hatchLines(const HatchPrim&);
 // Bounds of a list (text included). Empty list: a zero box.
 Box boundsOf(const DisplayList&);
 

@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <cctype>
 
 #include "core/base/length_text.h"
 #include "core/drawing/clutter.h"
@@ -111,11 +112,12 @@ std::string shortText(Length value, Unit unit) {
 std::vector<std::string> doorLabel(const Layout& layout, const PlacedOpening& placed, const DrawStyle& style) {
   const Opening& opening = placed.opening;
   if (opening.kind == OpeningKind::window) {
-    return {"Window " + shortText(opening.width, style.unit) + " \u00d7 " + shortText(opening.height, style.unit)};
+    return {opening.id.text + ": window " + shortText(opening.width, style.unit) + " \u00d7 " + shortText(opening.height, style.unit)};
   }
   std::string action(labelOf(opening.action));
+  action[0] = static_cast<char>(std::tolower(static_cast<unsigned char>(action[0])));
   const Length clear = doorFigures(layout, placed).clear_opening;
-  return {action + " " + shortText(opening.width, style.unit), "clear " + shortText(clear, style.unit)};
+  return {opening.id.text + ": " + action + " " + shortText(opening.width, style.unit), "clear " + shortText(clear, style.unit)};
 }
 
 std::vector<std::string> fixtureLabel(const PlacedFixture& placed) {

@@ -49,6 +49,9 @@ class Pen {
   DisplayList list_;
 };
 
+// Two waves in a circle: pipes run in this wall.
+DisplayList drawPlumbingMark(Point middle, Length radius);
+
 inline void append(DisplayList& to, DisplayList more) {
   to.insert(to.end(), std::make_move_iterator(more.begin()), std::make_move_iterator(more.end()));
 }

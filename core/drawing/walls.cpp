@@ -33,15 +33,6 @@ Ring inFrame(const WallFrame& wall, const Outline& outline) {
   return ring;
 }
 
-void plumbingMark(Pen& pen, double s, double t, double r) {
-  pen.circle(Role::opening, s, t, r, true);
-  // Two waves of water.
-  for (const double dy : {-0.28 * r, 0.28 * r}) {
-    pen.arc(Role::opening, s - 0.3 * r, t + dy, 0.3 * r, 0.26 * r, 180, 0);
-    pen.arc(Role::opening, s + 0.3 * r, t + dy, 0.3 * r, 0.26 * r, 180, 360);
-  }
-}
-
 // Middle of the longest stretch of wall without an opening or pocket.
 double quietPlace(const std::vector<WallRange>& cuts, double length) {
   std::vector<std::pair<double, double>> holes;
@@ -58,6 +49,18 @@ double quietPlace(const std::vector<WallRange>& cuts, double length) {
 
 }  // namespace
 
+DisplayList drawPlumbingMark(Point middle, Length radius) {
+  Pen pen({middle, {1, 0}, {0, 1}}, {});
+  const double r = radius.inches();
+  pen.circle(Role::opening, 0, 0, r, true);
+  // Two waves of water.
+  for (const double y : {-0.28 * r, 0.28 * r}) {
+    pen.arc(Role::opening, -0.3 * r, y, 0.3 * r, 0.26 * r, 180, 0);
+    pen.arc(Role::opening, 0.3 * r, y, 0.3 * r, 0.26 * r, 180, 360);
+  }
+  return pen.take();
+}
+
 LocalFrame frameOf(const WallFrame& wall) { return {wall.from, wall.along, wall.inward.opposite()}; }
 
 WallRange rangeOn(const WallFrame& wall, const Outline& outline) {
@@ -69,7 +72,7 @@ WallRange rangeOn(const WallFrame& wall, const Outline& outline) {
 }
 
 DisplayList drawWalls(const Layout& layout, const DrawStyle& style) {
-  DisplayList list;
+  DisplayList list, marks;
   for (std::size_t w = 0; w < layout.walls.size(); ++w) {
     const WallFrame& wall = layout.walls[w];
     Pen pen(frameOf(wall), wall.id);
@@ -123,10 +126,12 @@ DisplayList drawWalls(const Layout& layout, const DrawStyle& style) {
       std::vector<WallRange> cuts = holes;
       cuts.insert(cuts.end(), cavities.begin(), cavities.end());
       const double r = std::min(thickness * 0.42, 2.0 * style.mm.inches());
-      plumbingMark(pen, quietPlace(cuts, wall.length.inches()), thickness / 2, r);
+      append(marks, drawPlumbingMark(pen.frame().at(quietPlace(cuts, wall.length.inches()), thickness / 2),
+                                     Length::fromInches(r)));
     }
     append(list, pen.take());
   }
+  append(list, std::move(marks));
   return list;
 }
 

@@ -138,24 +138,8 @@ class Painter {
   }
 
   void draw(const HatchPrim& hatch) {
-    if (hatch.outline.size() < 3 || hatch.spacing <= Length{}) return;
     use(false);
-    const QPolygonF poly = polygon(hatch.outline);
-    QPainterPath clip;
-    clip.addPolygon(poly);
-    clip.closeSubpath();
-    painter_.save();
-    painter_.setClipPath(clip, Qt::IntersectClip);
-    const QRectF box = poly.boundingRect();
-    const double step = std::max(map_.px(hatch.spacing) * std::sqrt(2.0), 1.0);
-    // Lines x + y = k on the sheet; k is a multiple of the step, so neighbouring hatches line up.
-    const double low = box.left() - map_.origin.x() + box.top() - map_.origin.y();
-    const double high = box.right() - map_.origin.x() + box.bottom() - map_.origin.y();
-    for (double k = std::ceil(low / step) * step; k <= high; k += step) {
-      const double sum = k + map_.origin.x() + map_.origin.y();
-      painter_.drawLine(QPointF(sum - box.top(), box.top()), QPointF(sum - box.bottom(), box.bottom()));
-    }
-    painter_.restore();
+    for (const Segment& line : hatchLines(hatch)) painter_.drawLine(map_.toPx(line.a), map_.toPx(line.b));
   }
 
   QPainter& painter_;

@@ -1,0 +1,59 @@
+#include <algorithm>
+
+#include "core/drawing/marks.h"
+#include "core/drawing/table.h"
+#include "core/rules/rule.h"
+#include "core/rules/text.h"
+
+namespace elbowroom {
+namespace {
+
+std::string levelText(Level level) {
+  switch (level) {
+    case Level::required: return "Required";
+    case Level::advised: return "Advised";
+    case Level::craft: return "Common practice";
+  }
+  return {};
+}
+
+std::string joined(std::initializer_list<std::string> parts) {
+  std::string text;
+  for (const std::string& part : parts) {
+    if (!part.empty()) text += (text.empty() ? "" : " ") + part;
+  }
+  return text;
+}
+
+}  // namespace
+
+std::vector<PageContent> findingPages(const Layout& layout, const Report& report, Paper paper) {
+  TablePages pages("Findings", bodyOf(paper));
+  const Unit unit = layout.settings.unit;
+  const auto marked = std::count_if(report.findings.begin(), report.findings.end(), isMarked);
+  const auto clear = std::count_if(report.findings.begin(), report.findings.end(),
+                                   [](const Finding& f) { return f.outcome == Outcome::clear; });
+  pages.heading("Findings");
+  pages.paragraph("Numbers are those of the plan sheet. " + std::to_string(clear) + " of " +
+                  std::to_string(clear + marked) + " measures are clear; the others follow.");
+  DrawStyle style;
+  style.mm = Length::fromMillimetres(1);
+  if (marked > 0) {
+    pages.begin({{"No.", 1.35}, {"Finding and why it matters", 9}, {"Measured", 2.5}, {"Needed", 2.8}, {"By", 2.8},
+                 {"Source, level and how the value was checked", 7.2}});
+    int number = 0;
+    for (const Finding& finding : report.findings) {
+      if (!isMarked(finding)) continue;
+      const FindingText text = textOf(finding, layout.option, unit);
+      const std::string source = levelText(finding.level) + ": " + text.source;
+      pages.row({{std::to_string(++number), "", true}, {text.headline, joined({text.why, text.detail}), true},
+                 {text.measured, ""}, {text.needed, ""}, {text.by.empty() ? text.outcome : text.by, ""},
+                 {source, text.grade}},
+                [&](double x, double y) { return drawMark(finding.outcome, paperPoint(x + 1.9, y), style, {}); });
+    }
+    pages.end();
+  }
+  return pages.take();
+}
+
+}  // namespace elbowroom

@@ -1,0 +1,139 @@
+#include "core/base/length_text.h"
+#include "core/drawing/table.h"
+#include "core/plan/catalogue.h"
+#include "core/rules/text.h"
+
+namespace elbowroom {
+namespace {
+
+std::string inUnit(Length value, Unit unit) {
+  return unit == Unit::inches ? inchesText(value) : millimetresText(value);
+}
+
+std::string times(Length a, Length b, Unit unit) { return inUnit(a, unit) + " \u00d7 " + inUnit(b, unit); }
+
+std::string handOf(Hand hand) { return hand == Hand::left ? "left" : "right"; }
+
+std::string actionText(const Opening& o) {
+  std::string text(labelOf(o.action));
+  switch (o.action) {
+    case DoorAction::hinged:
+      return text + ", hinges " + handOf(o.hinge) + ", swings " + (o.swing == Swing::in ? "in" : "out");
+    case DoorAction::doubleLeaf: return text + ", swings " + (o.swing == Swing::in ? "in" : "out");
+    case DoorAction::bifold:
+      return text + ", folds " + handOf(o.hinge) + ", " + (o.swing == Swing::in ? "in" : "out");
+    case DoorAction::pocket:
+    case DoorAction::surfaceSliding:
+      return o.toward ? text + ", slides " + handOf(*o.toward) : text + ", side not stated";
+    case DoorAction::cased: return text;
+  }
+  return text;
+}
+
+// Rough openings as the trade's guides give them; other kinds have no published rule.
+std::string roughOpening(const Opening& o, Unit unit) {
+  const auto in = [](double v) { return Length::fromInches(v); };
+  if (o.action == DoorAction::hinged) return times(o.width + in(2), o.height + in(2.5), unit);
+  if (o.action == DoorAction::pocket) return times(o.width * 2 + in(1), o.height + in(4.5), unit);
+  return "by the maker";
+}
+
+std::string wallName(const Layout& layout, int wall) {
+  return wall < 0 ? "stands free" : layout.walls[static_cast<std::size_t>(wall)].id.text;
+}
+
+void doors(TablePages& pages, const Layout& layout, Unit unit) {
+  bool any = false;
+  for (const PlacedOpening& placed : layout.openings) {
+    const Opening& o = placed.opening;
+    if (o.kind != OpeningKind::door) continue;
+    if (!any) {
+      pages.heading("Doors");
+      pages.begin({{"Door", 1}, {"Wall", 0.8}, {"Leaf", 1.7}, {"Action and hand", 3}, {"Clear opening", 1.4},
+                   {"Rough opening", 1.8}, {"Jambs from the wall's left and right end", 2.7}});
+      any = true;
+    }
+    const DoorFigures figures = doorFigures(layout, placed);
+    std::string trouble;
+    for (const Trouble& t : figures.troubles) {
+      trouble += (trouble.empty() ? "" : " ") + troubleText(t, layout.option, unit);
+    }
+    if (figures.hits) trouble += (trouble.empty() ? "" : " ") + std::string("Opens to ") +
+                                 std::to_string(static_cast<int>(figures.opens.degrees())) + "\u00b0: stopped by " +
+                                 subjectName(layout.option, *figures.hits) + ".";
+    std::string jambs = "-";
+    if (placed.wall >= 0) {
+      const WallFrame& wall = layout.walls[static_cast<std::size_t>(placed.wall)];
+      const Length a = dot(placed.left - wall.from, wall.along), b = dot(placed.right - wall.from, wall.along);
+      jambs = inUnit(std::min(a, b), unit) + " left, " + inUnit(wall.length - std::max(a, b), unit) + " right";
+    }
+    pages.row({{o.id.text, "", true}, {wallName(layout, placed.wall), ""}, {times(o.width, o.height, unit), ""},
+               {actionText(o), trouble}, {inUnit(figures.clear_opening, unit), ""}, {roughOpening(o, unit), ""},
+               {jambs, ""}});
+  }
+  if (!any) return;
+  pages.end();
+  pages.paragraph(std::string("Hand and wall ends as seen from inside, facing the wall. Rough openings by published trade "
+                              "guidance: hinged, leaf + ") +
+                  inUnit(Length::fromInches(2), unit) + " by height + " + inUnit(Length::fromInches(2.5), unit) +
+                  "; pocket, twice the leaf + " + inUnit(Length::fromInches(1), unit) + " by height + " +
+                  inUnit(Length::fromInches(4.5), unit) + ". Confirm with the maker of the door.");
+}
+
+void windows(TablePages& pages, const Layout& layout, Unit unit) {
+  bool any = false;
+  for (const PlacedOpening& placed : layout.openings) {
+    const Opening& o = placed.opening;
+    if (o.kind != OpeningKind::window) continue;
+    if (!any) {
+      pages.heading("Windows");
+      pages.begin({{"Window", 1}, {"Wall", 1}, {"Opening", 2}, {"Sill above finished floor", 2}, {"Head above finished floor", 2}, {"Jambs from the wall's left and right end", 3}});
+      any = true;
+    }
+    std::string jambs = "-";
+    if (placed.wall >= 0) {
+      const WallFrame& wall = layout.walls[static_cast<std::size_t>(placed.wall)];
+      const Length a = dot(placed.left - wall.from, wall.along), b = dot(placed.right - wall.from, wall.along);
+      jambs = inUnit(std::min(a, b), unit) + " left, " + inUnit(wall.length - std::max(a, b), unit) + " right";
+    }
+    pages.row({{o.id.text, "", true}, {wallName(layout, placed.wall), ""}, {times(o.width, o.height, unit), ""},
+               {o.sill ? inUnit(*o.sill, unit) : "not stated", ""},
+               {o.sill ? inUnit(*o.sill + o.height, unit) : "not stated", ""}, {jambs, ""}});
+  }
+  if (any) pages.end();
+}
+
+void fixtures(TablePages& pages, const Layout& layout, Unit unit) {
+  if (layout.fixtures.empty()) return;
+  pages.heading("Fixtures");
+  pages.begin({{"Fixture", 2.2}, {"Kind", 1.8}, {"Width \u00d7 depth", 1.9}, {"Height", 1.1}, {"Status", 1}, {"Wall", 1},
+               {"Centreline from the wall's left and right end", 3}});
+  for (const PlacedFixture& placed : layout.fixtures) {
+    const Fixture& f = placed.fixture;
+    std::string place = "-";
+    if (placed.wall >= 0) {
+      const WallFrame& wall = layout.walls[static_cast<std::size_t>(placed.wall)];
+      const Length along = dot(placed.center - wall.from, wall.along);
+      place = inUnit(along, unit) + " left, " + inUnit(wall.length - along, unit) + " right";
+    } else if (!layout.walls.empty()) {
+      place = "as dimensioned on the plan";
+    }
+    pages.row({{subjectName(layout.option, f.id), "", true}, {std::string(infoOf(f.kind).label), ""},
+               {times(f.width, f.depth, unit), ""}, {f.height ? inUnit(*f.height, unit) : "not stated", ""},
+               {std::string(labelOf(f.status)), ""}, {wallName(layout, placed.wall), ""}, {place, ""}});
+  }
+  pages.end();
+}
+
+}  // namespace
+
+std::vector<PageContent> schedulePages(const Layout& layout, Paper paper) {
+  TablePages pages("Schedules", bodyOf(paper));
+  const Unit unit = layout.settings.unit;
+  doors(pages, layout, unit);
+  windows(pages, layout, unit);
+  fixtures(pages, layout, unit);
+  return pages.take();
+}
+
+}  // namespace elbowroom
