@@ -50,6 +50,14 @@ TEST_F(OptionBarTest, EscapeKeepsTheOfferedName) {
   EXPECT_EQ(session.plan().options[1].name, "Option 2");
 }
 
+TEST_F(OptionBarTest, PlusWhileNamingKeepsTheNameTyped) {
+  QTest::mouseClick(bar.addButton(), Qt::LeftButton);
+  QTest::keyClicks(bar.editor(), "First try");
+  QTest::mouseClick(bar.addButton(), Qt::LeftButton);
+  ASSERT_EQ(session.plan().options.size(), 3U);
+  EXPECT_EQ(session.plan().options[1].name, "First try");
+}
+
 TEST_F(OptionBarTest, TabsSwitchByMouseAndKeys) {
   duplicateAs("B");
   QTest::mouseClick(bar.tabs(), Qt::LeftButton, {}, bar.tabs()->tabRect(0).center());

@@ -120,6 +120,7 @@ AdviceDelegate::Laid AdviceDelegate::lay(int row, int width) const {
     pair(tr("Source"), words(text.source), 5);
     pair(tr("Checked"), words(text.grade), 1);
     pair(tr("Level"), level, 1);
+    if (const Book* book = findBook(model_.bookAt(row))) pair(tr("Book"), words(book->title), 1);
   }
   laid.height = top + kRowPad;
   return laid;

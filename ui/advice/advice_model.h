@@ -39,6 +39,7 @@ class AdviceModel : public QAbstractListModel {
   int numberAt(int row) const { return rows_[static_cast<std::size_t>(row)].number; }
   const FindingText& textAt(int row) const;
   Level levelAt(int row) const;
+  const std::string& bookAt(int row) const { return rows_[static_cast<std::size_t>(row)].key.book; }
   static QString titleOf(AdviceGroup group);
 
  private:

@@ -111,6 +111,7 @@ QString OptionBar::figures(int index) const {
 }
 
 void OptionBar::duplicate() {
+  commitName();  // "+" does not take the focus, so a name being typed is still open
   endNaming();
   const auto& options = session_.plan().options;
   const auto taken = [&](const QString& name) {
