@@ -101,6 +101,16 @@ void Session::endDrag() {
   history_.endMerge();
 }
 
+bool Session::finishDragWith(Change change, const QString& label) {
+  if (!drag_base_) return perform(std::move(change), label);
+  if (!dragTo(std::move(change), label)) {
+    emit refused(last_error_);
+    return false;
+  }
+  endDrag();
+  return true;
+}
+
 void Session::cancelDrag() {
   if (!drag_base_) return;
   history_ = std::move(*drag_base_);
@@ -135,10 +145,14 @@ void Session::lightFinding(int index) {
   emit litChanged();
 }
 
-void Session::replace(Plan plan) {
+void Session::replace(Plan plan) { restart(std::move(plan), true); }
+
+void Session::adoptUnsaved(Plan plan) { restart(std::move(plan), false); }
+
+void Session::restart(Plan plan, bool saved) {
   drag_base_.reset();
   history_ = History(std::move(plan));
-  history_.markSaved();
+  if (saved) history_.markSaved();
   option_ = 0;
   selection_.clear();
   lit_ = -1;

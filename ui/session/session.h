@@ -39,6 +39,9 @@ class Session : public QObject {
   bool dragTo(Change change, const QString& label);
   void endDrag();
   void cancelDrag();
+  // Ends the drag with this change instead of where the mouse left it, as the drag's one step (a figure typed
+  // while dragging). Not dragging: the same as perform.
+  bool finishDragWith(Change change, const QString& label);
   bool dragging() const { return drag_base_.has_value(); }
   // Layout at beginDrag (the present one when not dragging): what snapping and offsets refer to.
   const Layout& dragBaseLayout() const { return drag_base_ ? base_layout_ : layout_; }
@@ -52,6 +55,8 @@ class Session : public QObject {
 
   // Starts over with another plan (open, new).
   void replace(Plan plan);
+  // The same, but the plan counts as not saved (a recovered copy).
+  void adoptUnsaved(Plan plan);
   void markSaved();
   bool dirty() const { return !history_.savedIsCurrent(); }
 
@@ -66,6 +71,7 @@ class Session : public QObject {
 
  private:
   void recompute();
+  void restart(Plan plan, bool saved);
   void planReplaced();  // after undo, redo, option edits: clamps option and selection, then recompute
   History history_;
   std::optional<History> drag_base_;

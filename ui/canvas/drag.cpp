@@ -1,0 +1,198 @@
+#include "ui/canvas/drag.h"
+
+#include <cmath>
+
+#include "core/base/length_text.h"
+#include "core/rules/text.h"
+
+namespace elbowroom::ui {
+namespace {
+
+Length roundedTo(Length value, Length step) {
+  if (step <= Length{}) return value;
+  return Length::nanometres(std::llround(value / step) * step.nm());
+}
+
+QString nameOf(const Session& session, const ElementId& id) {
+  return QString::fromStdString(subjectName(session.dragBaseLayout().option, id)).toLower();
+}
+
+void paintGuide(CanvasContext& context, QPainter& painter, const std::optional<Segment>& guide) {
+  if (guide) context.draw(painter, {{LinePrim{guide->a, guide->b}, Role::guide, {}}});
+}
+
+QString reasonWords(SnapReason reason) {
+  return reason == SnapReason::none ? QString() : QString::fromUtf8(wordsOf(reason).data(), int(wordsOf(reason).size()));
+}
+
+class FixtureDrag : public Drag {
+ public:
+  FixtureDrag(CanvasContext& context, const PlacedFixture& placed, Point pressed)
+      : context_(context), fixture_(placed.fixture), grip_(placed.center - pressed) {}
+
+  void to(const Pointer& pointer) override {
+    Session& session = context_.session();
+    snapped_ = snapFixture(session.dragBaseLayout(), fixture_, pointer.plan + grip_, context_.snapRules(pointer));
+    Fixture moved = fixture_;
+    moved.placement = snapped_.placement;
+    session.dragTo(PutFixtures{{moved}}, QObject::tr("Move %1").arg(nameOf(session, fixture_.id)));
+  }
+  void paint(QPainter& painter) override { paintGuide(context_, painter, snapped_.guide); }
+  QString words() const override { return reasonWords(snapped_.reason); }
+
+ private:
+  CanvasContext& context_;
+  Fixture fixture_;
+  Vector grip_;
+  Snapped snapped_;
+};
+
+class OpeningDrag : public Drag {
+ public:
+  OpeningDrag(CanvasContext& context, const PlacedOpening& placed, Point pressed)
+      : context_(context), opening_(placed.opening), grip_(midpoint(placed.left, placed.right) - pressed) {}
+
+  void to(const Pointer& pointer) override {
+    Session& session = context_.session();
+    const auto snapped =
+        snapOpening(session.dragBaseLayout(), opening_, pointer.plan + grip_, context_.snapRules(pointer));
+    if (!snapped) return;
+    reason_ = snapped->reason;
+    Opening moved = opening_;
+    moved.wall = snapped->wall;
+    moved.along = snapped->along;
+    session.dragTo(PutOpenings{{moved}}, QObject::tr("Slide %1").arg(nameOf(session, opening_.id)));
+  }
+  QString words() const override { return reasonWords(reason_); }
+
+ private:
+  CanvasContext& context_;
+  Opening opening_;
+  Vector grip_;
+  SnapReason reason_ = SnapReason::none;
+};
+
+class WallDrag : public Drag {
+ public:
+  WallDrag(CanvasContext& context, const WallFrame& wall, Point pressed)
+      : context_(context), wall_(wall), pressed_(pressed) {}
+
+  void to(const Pointer& pointer) override {
+    const SnapRules rules = context_.snapRules(pointer);
+    Length inward = dot(pointer.plan - pressed_, wall_.inward);
+    if (rules.enabled) inward = roundedTo(inward, rules.step);
+    context_.session().dragTo(MoveWall{wall_.id, inward}, QObject::tr("Move wall"));
+    moved_ = inward;
+  }
+  QString words() const override {
+    return QObject::tr("Wall moved %1").arg(QString::fromStdString(lengthText(abs(moved_), context_.unit())));
+  }
+
+ private:
+  CanvasContext& context_;
+  WallFrame wall_;
+  Point pressed_;
+  Length moved_;
+};
+
+class CornerDrag : public Drag {
+ public:
+  CornerDrag(CanvasContext& context, const Layout& layout, std::size_t index, Point pressed)
+      : context_(context), id_(layout.walls[index].id), grip_(layout.walls[index].from - pressed) {
+    const std::size_t n = layout.walls.size();
+    before_ = layout.walls[(index + n - 1) % n].from;
+    after_ = layout.walls[(index + 1) % n].from;
+  }
+
+  void to(const Pointer& pointer) override {
+    const SnapRules rules = context_.snapRules(pointer);
+    Point wanted = pointer.plan + grip_;
+    reason_ = SnapReason::none;
+    guide_.reset();
+    if (rules.enabled) {
+      // Square with either neighbour first, then whole steps.
+      Point snapped{roundedTo(wanted.x, rules.step), roundedTo(wanted.y, rules.step)};
+      for (Point other : {before_, after_}) {
+        if (abs(wanted.x - other.x) <= rules.reach) snapped.x = other.x, reason_ = SnapReason::rightAngle, guide_ = Segment{other, snapped};
+        if (abs(wanted.y - other.y) <= rules.reach) snapped.y = other.y, reason_ = SnapReason::rightAngle, guide_ = Segment{other, snapped};
+      }
+      wanted = snapped;
+    }
+    at_ = wanted;
+    context_.session().dragTo(MoveCorner{id_, wanted}, QObject::tr("Move corner"));
+  }
+  void paint(QPainter& painter) override {
+    paintGuide(context_, painter, guide_);
+    for (Segment wall : {Segment{before_, at_}, Segment{at_, after_}}) {
+      const QPointF middle = (context_.map().toPx(wall.a) + context_.map().toPx(wall.b)) / 2;
+      painter.setPen(QGuiApplication::palette().color(QPalette::Text));
+      const QString text = QString::fromStdString(lengthText(distance(wall.a, wall.b), context_.unit()));
+      QRectF box = QFontMetricsF(painter.font()).boundingRect(text).adjusted(-5, -3, 5, 3);
+      box.moveCenter(middle);
+      painter.setBrush(QGuiApplication::palette().color(QPalette::Base));
+      painter.drawRoundedRect(box, 3, 3);
+      painter.drawText(box, Qt::AlignCenter, text);
+    }
+  }
+  QString words() const override { return reasonWords(reason_); }
+
+ private:
+  CanvasContext& context_;
+  ElementId id_;
+  Vector grip_;
+  Point before_, after_, at_;
+  SnapReason reason_ = SnapReason::none;
+  std::optional<Segment> guide_;
+};
+
+// Several fixtures and openings together: each keeps its own wall or its own turn.
+class GroupDrag : public Drag {
+ public:
+  GroupDrag(CanvasContext& context, Point pressed) : context_(context), pressed_(pressed) {}
+
+  void to(const Pointer& pointer) override {
+    Session& session = context_.session();
+    const SnapRules rules = context_.snapRules(pointer);
+    Vector by = pointer.plan - pressed_;
+    if (rules.enabled) by = {roundedTo(by.dx, rules.step), roundedTo(by.dy, rules.step)};
+    const Layout& base = session.dragBaseLayout();
+    std::vector<Fixture> moved;
+    for (const PlacedFixture& placed : base.fixtures) {
+      if (!session.selection().contains(placed.fixture.id)) continue;
+      Fixture fixture = placed.fixture;
+      if (auto* on_wall = std::get_if<OnWall>(&fixture.placement); on_wall && placed.wall >= 0)
+        on_wall->along += dot(by, base.walls[static_cast<std::size_t>(placed.wall)].along);
+      else if (auto* standing = std::get_if<Standing>(&fixture.placement))
+        standing->at = standing->at + by;
+      moved.push_back(std::move(fixture));
+    }
+    if (!moved.empty()) session.dragTo(PutFixtures{moved}, QObject::tr("Move %n fixtures", "", int(moved.size())));
+  }
+
+ private:
+  CanvasContext& context_;
+  Point pressed_;
+};
+
+}  // namespace
+
+std::unique_ptr<Drag> startDrag(CanvasContext& context, const Hit& hit, const Pointer& pressed) {
+  const Session& session = context.session();
+  const Layout& layout = session.layout();
+  if (hit.kind == Hit::Kind::fixture && session.selection().size() > 1 && session.selection().contains(hit.id))
+    return std::make_unique<GroupDrag>(context, pressed.plan);
+  if (hit.kind == Hit::Kind::fixture)
+    for (const PlacedFixture& placed : layout.fixtures)
+      if (placed.fixture.id == hit.id) return std::make_unique<FixtureDrag>(context, placed, pressed.plan);
+  if (hit.kind == Hit::Kind::opening)
+    for (const PlacedOpening& placed : layout.openings)
+      if (placed.opening.id == hit.id) return std::make_unique<OpeningDrag>(context, placed, pressed.plan);
+  for (std::size_t i = 0; i < layout.walls.size(); ++i) {
+    if (layout.walls[i].id != hit.id) continue;
+    if (hit.kind == Hit::Kind::corner) return std::make_unique<CornerDrag>(context, layout, i, pressed.plan);
+    if (hit.kind == Hit::Kind::wall) return std::make_unique<WallDrag>(context, layout.walls[i], pressed.plan);
+  }
+  return nullptr;
+}
+
+}  // namespace elbowroom::ui

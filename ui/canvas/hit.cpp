@@ -1,0 +1,98 @@
+#include "ui/canvas/hit.h"
+
+#include <algorithm>
+
+namespace elbowroom::ui {
+namespace {
+
+using namespace literals;
+
+bool near(const Outline& outline, Point p, Length reach) {
+  if (outline.size() < 3) return false;
+  return contains(outline, p) || gapFromPoint(p, outline).distance <= reach;
+}
+
+bool within(const Outline& outline, const Box& box) {
+  return !outline.empty() && std::all_of(outline.begin(), outline.end(), [&](Point p) {
+    return p.x >= box.low.x && p.x <= box.high.x && p.y >= box.low.y && p.y <= box.high.y;
+  });
+}
+
+Length distanceToPlace(const Place& place, Point p) {
+  if (place.points.empty()) return 100000_in;
+  if (place.kind == Place::Kind::point) return distance(p, place.points.front());
+  if (place.kind == Place::Kind::line && place.points.size() >= 2)
+    return gapBetween(Segment{p, p}, Segment{place.points[0], place.points[1]}).distance;
+  if (place.points.size() < 3) return 100000_in;
+  return contains(place.points, p) ? Length{} : gapFromPoint(p, place.points).distance;
+}
+
+}  // namespace
+
+Hit hitAt(const Layout& layout, Point p, Length reach, bool corners) {
+  if (corners)
+    for (const WallFrame& wall : layout.walls)
+      if (distance(wall.from, p) <= reach) return {Hit::Kind::corner, wall.id};
+
+  const PlacedFixture* best = nullptr;
+  for (const PlacedFixture& fixture : layout.fixtures) {
+    if (!contains(fixture.footprint, p)) continue;
+    if (!best || areaOf(fixture.footprint) < areaOf(best->footprint)) best = &fixture;
+  }
+  if (best) return {Hit::Kind::fixture, best->fixture.id};
+
+  for (const PlacedOpening& opening : layout.openings) {
+    if (near(opening.in_wall, p, reach / 2)) return {Hit::Kind::opening, opening.opening.id};
+    for (const Leaf& leaf : opening.leaves) {
+      const Point tip = leaf.hinge + leaf.width * leaf.closed.turned(leaf.sweep);
+      if (gapBetween(Segment{p, p}, Segment{leaf.hinge, tip}).distance <= reach)
+        return {Hit::Kind::opening, opening.opening.id};
+    }
+    if (near(opening.park, p, Length{})) return {Hit::Kind::opening, opening.opening.id};
+  }
+  for (const WallFrame& wall : layout.walls)
+    if (near(wall.body, p, reach / 2)) return {Hit::Kind::wall, wall.id};
+  return {};
+}
+
+int findingAt(const Report& report, Point p, Length reach) {
+  int best = -1;
+  Length best_distance = reach;
+  for (std::size_t i = 0; i < report.findings.size(); ++i) {
+    const Finding& finding = report.findings[i];
+    if (finding.outcome != Outcome::shortfall && finding.outcome != Outcome::unknown &&
+        finding.outcome != Outcome::close)
+      continue;
+    for (const Place& place : finding.places) {
+      // A line or mark is a finer target than a zone that covers much of the floor.
+      const Length coarse = place.kind == Place::Kind::zone ? reach / 2 : Length{};
+      const Length d = distanceToPlace(place, p) + coarse;
+      if (d < best_distance) {
+        best_distance = d;
+        best = static_cast<int>(i);
+      }
+    }
+  }
+  return best;
+}
+
+std::vector<ElementId> elementsWithin(const Layout& layout, const Box& box) {
+  std::vector<ElementId> ids;
+  for (const PlacedFixture& fixture : layout.fixtures)
+    if (within(fixture.footprint, box)) ids.push_back(fixture.fixture.id);
+  for (const PlacedOpening& opening : layout.openings)
+    if (within(opening.in_wall, box)) ids.push_back(opening.opening.id);
+  return ids;
+}
+
+Outline outlineOf(const Layout& layout, const ElementId& id) {
+  for (const PlacedFixture& fixture : layout.fixtures)
+    if (fixture.fixture.id == id) return fixture.footprint;
+  for (const PlacedOpening& opening : layout.openings)
+    if (opening.opening.id == id) return opening.in_wall;
+  for (const WallFrame& wall : layout.walls)
+    if (wall.id == id) return wall.body;
+  return {};
+}
+
+}  // namespace elbowroom::ui

@@ -1,0 +1,25 @@
+// What lies under a point of the plan. Pure.
+#pragma once
+
+#include <optional>
+
+#include "core/rules/check.h"
+
+namespace elbowroom::ui {
+
+struct Hit {
+  enum class Kind { none, corner, fixture, opening, wall };
+  Kind kind = Kind::none;
+  ElementId id;       // corner: the wall whose left end it is
+};
+// Corners win over fixtures, fixtures (the smallest first) over openings over walls. `reach` is the picking
+// distance in plan lengths. Corners are only offered when `corners` is set.
+Hit hitAt(const Layout&, Point, Length reach, bool corners);
+// The finding whose place is nearest to the point within reach, preferring marks and lines; -1 for none.
+int findingAt(const Report&, Point, Length reach);
+// Everything whose outline lies wholly within the box.
+std::vector<ElementId> elementsWithin(const Layout&, const Box&);
+// The outline to light up for an element; empty when it has none.
+Outline outlineOf(const Layout&, const ElementId&);
+
+}  // namespace elbowroom::ui

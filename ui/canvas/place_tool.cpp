@@ -1,0 +1,97 @@
+#include "ui/canvas/place_tool.h"
+
+namespace elbowroom::ui {
+namespace {
+
+QString words(std::string_view text) { return QString::fromUtf8(text.data(), static_cast<int>(text.size())); }
+
+}  // namespace
+
+PlaceTool::PlaceTool(CanvasContext& context, const QString& payload) : context_(context) {
+  const Option& option = context_.session().option();
+  if (payload == "window") {
+    opening_ = typicalWindow(option);
+    label_ = QObject::tr("window");
+  } else if (payload.startsWith("door:")) {
+    for (DoorAction action : {DoorAction::hinged, DoorAction::doubleLeaf, DoorAction::pocket,
+                              DoorAction::surfaceSliding, DoorAction::bifold, DoorAction::cased})
+      if (payload.mid(5) == words(keyOf(action))) {
+        opening_ = typicalDoor(action, option);
+        label_ = action == DoorAction::cased ? QObject::tr("cased opening")
+                                             : QObject::tr("%1 door").arg(words(labelOf(action)).toLower());
+      }
+  } else if (payload.startsWith("fixture:")) {
+    for (const KindInfo& info : fixtureKinds())
+      if (payload.mid(8) == words(info.key)) {
+        fixture_ = typicalFixture(info.kind, option);
+        label_ = words(info.label).toLower();
+      }
+  }
+}
+
+void PlaceTool::move(const Pointer& pointer, bool) {
+  Session& session = context_.session();
+  if (session.layout().room.empty() && !on_plan_) {
+    context_.say(QObject::tr("Draw the room first."));
+    return;
+  }
+  if (!session.dragging()) session.beginDrag();
+  if (fixture_) {
+    snapped_ = snapFixture(session.dragBaseLayout(), *fixture_, pointer.plan, context_.snapRules(pointer));
+    fixture_->placement = snapped_.placement;
+    on_plan_ |= session.dragTo(PutFixtures{{*fixture_}}, QObject::tr("Add %1").arg(label_));
+    if (on_plan_) session.select({fixture_->id});
+  } else if (opening_) {
+    const auto snapped =
+        snapOpening(session.dragBaseLayout(), *opening_, pointer.plan, context_.snapRules(pointer));
+    if (!snapped) return;
+    snapped_.reason = snapped->reason;
+    opening_->wall = snapped->wall;
+    opening_->along = snapped->along;
+    on_plan_ |= session.dragTo(PutOpenings{{*opening_}}, QObject::tr("Add %1").arg(label_));
+    if (on_plan_) session.select({opening_->id});
+  }
+  const QString refused = session.lastError();
+  context_.say(!refused.isEmpty() ? refused : snapped_.reason == SnapReason::none ? hint() : words(wordsOf(snapped_.reason)));
+  context_.repaint();
+}
+
+void PlaceTool::press(const Pointer& pointer) {
+  move(pointer, true);
+  if (drop()) context_.toolDone();
+}
+
+bool PlaceTool::drop() {
+  if (!on_plan_) return false;
+  on_plan_ = false;
+  context_.session().endDrag();
+  return true;
+}
+
+bool PlaceTool::key(QKeyEvent* event) {
+  if (event->key() != Qt::Key_Return && event->key() != Qt::Key_Enter) return false;
+  // Without a mouse: set down in the middle of the room, ready for arrows and typed distances.
+  const Layout& layout = context_.session().layout();
+  if (!on_plan_ && !layout.room.empty()) {
+    const Point middle = context_.session().report().figures.turning.largest.center;
+    move({middle, context_.map().toPx(middle), Qt::NoModifier}, false);
+  }
+  if (drop()) context_.toolDone();
+  return true;
+}
+
+void PlaceTool::cancel() {
+  on_plan_ = false;
+  context_.session().cancelDrag();
+  context_.toolDone();
+}
+
+void PlaceTool::paint(QPainter& painter) {
+  if (snapped_.guide) context_.draw(painter, {{LinePrim{snapped_.guide->a, snapped_.guide->b}, Role::guide, {}}});
+}
+
+QString PlaceTool::hint() const {
+  return QObject::tr("Click to put the %1 down · Shift: no snapping · Esc takes it away").arg(label_);
+}
+
+}  // namespace elbowroom::ui

@@ -1,0 +1,33 @@
+// Places one thing from the Tray: it follows the pointer as part of the plan, checked live, until a click sets it
+// down or Escape takes it away.
+#pragma once
+
+#include "core/plan/catalogue.h"
+#include "ui/canvas/tool.h"
+
+namespace elbowroom::ui {
+
+class PlaceTool : public Tool {
+ public:
+  // payload: "fixture:toilet", "door:hinged", "window". A payload it does not know places nothing.
+  PlaceTool(CanvasContext&, const QString& payload);
+  void press(const Pointer&) override;
+  void move(const Pointer&, bool down) override;
+  bool key(QKeyEvent*) override;
+  void cancel() override;
+  QString hint() const override;
+  Qt::CursorShape cursor() const override { return Qt::CrossCursor; }
+  void paint(QPainter&) override;
+  // Puts it down where it is now. False: there is nothing to put down.
+  bool drop();
+
+ private:
+  CanvasContext& context_;
+  std::optional<Fixture> fixture_;
+  std::optional<Opening> opening_;
+  QString label_;
+  Snapped snapped_;
+  bool on_plan_ = false;
+};
+
+}  // namespace elbowroom::ui

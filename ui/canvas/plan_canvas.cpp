@@ -1,0 +1,314 @@
+#include "ui/canvas/plan_canvas.h"
+
+#include <QApplication>
+#include <QMimeData>
+#include <cmath>
+
+#include "core/rules/text.h"
+#include "ui/canvas/length_entry.h"
+#include "ui/canvas/place_tool.h"
+#include "ui/canvas/room_tool.h"
+
+namespace elbowroom::ui {
+
+using namespace literals;
+
+namespace {
+constexpr const char* kKindMime = "application/x-elbowroom-kind";
+constexpr double kPxPerMm = 96 / 25.4;
+}  // namespace
+
+PlanCanvas::PlanCanvas(Session& session, QWidget* parent)
+    : QWidget(parent), session_(session), select_(*this, stand_in_), tool_(&select_) {
+  setMouseTracking(true);
+  setFocusPolicy(Qt::StrongFocus);
+  setAcceptDrops(true);
+  setAccessibleName(tr("Plan"));
+  setAccessibleDescription(tr("Tab goes from one element to the next, arrows move it, a number sets its distance."));
+  entry_ = new LengthEntry(this);
+  connect(entry_, &LengthEntry::closed, this, [this] {
+    if (tool_ == &select_) session_.endDrag();
+  });
+  connect(&session_, &Session::changed, this, [this] {
+    stale_ = true;
+    update();
+  });
+  connect(&session_, &Session::optionChanged, this, [this] {
+    stale_ = true;
+    zoomToFit();
+  });
+  connect(&session_, &Session::selectionChanged, this, [this] {
+    if (tool_ == &select_ && !session_.dragging()) say(select_.hint());
+    update();
+  });
+  connect(&session_, &Session::litChanged, this, qOverload<>(&QWidget::update));
+}
+
+PlanCanvas::~PlanCanvas() = default;
+
+DrawStyle PlanCanvas::style() const {
+  DrawStyle style;
+  style.mm = map_.fromPx(kPxPerMm);
+  style.unit = unit();
+  style.clear_zones = clear_zones_;
+  return style;
+}
+
+void PlanCanvas::rebuild() {
+  stale_ = false;
+  plan_list_ = drawPlan(session_.layout(), style());
+  zone_list_ = clear_zones_ ? drawClearZones(session_.layout(), session_.report(), style()) : DisplayList{};
+  finding_list_ = drawFindings(session_.report(), style());
+}
+
+Pointer PlanCanvas::pointerAt(QPointF px, Qt::KeyboardModifiers keys) const { return {map_.toPlan(px), px, keys}; }
+
+SnapRules PlanCanvas::snapRules(const Pointer& pointer) const {
+  return {pointer.snaps(), map_.fromPx(9), unit() == Unit::inches ? 0.5_in : 10_mm};
+}
+
+void PlanCanvas::take(std::unique_ptr<Tool> tool) {
+  if (tool_ != &select_) {
+    session_.cancelDrag();
+  } else {
+    session_.endDrag();
+  }
+  entry_->hide();
+  other_ = std::move(tool);
+  tool_ = other_ ? other_.get() : &select_;
+  setCursor(tool_->cursor());
+  say(tool_->hint());
+  emit toolChanged();
+  update();
+}
+
+void PlanCanvas::startRoom() {
+  session_.select({});
+  take(std::make_unique<RoomTool>(*this));
+  setFocus();
+}
+
+void PlanCanvas::startPlacing(const QString& payload) {
+  take(std::make_unique<PlaceTool>(*this, payload));
+  setFocus();
+}
+
+void PlanCanvas::toolDone() {
+  // The tool that says so is still on the stack.
+  auto* done = other_.release();
+  tool_ = &select_;
+  if (done) QMetaObject::invokeMethod(this, [done] { delete done; }, Qt::QueuedConnection);
+  setCursor(tool_->cursor());
+  say(select_.hint());
+  emit toolChanged();
+  update();
+}
+
+void PlanCanvas::showStandIn(StandIn::Kind kind) {
+  if (kind != StandIn::Kind::none && !stand_in_.shown())
+    stand_in_.center = session_.layout().room.empty() ? map_.toPlan(rect().center())
+                                                      : session_.report().figures.turning.with_knees.center;
+  stand_in_.kind = kind;
+  standInChanged();
+}
+
+void PlanCanvas::standInChanged() {
+  emit standInMoved();
+  update();
+}
+
+void PlanCanvas::jumpStandIn() {
+  if (!stand_in_.shown()) showStandIn(StandIn::Kind::circle);
+  if (!stand_in_.jump(session_.layout())) say(tr("No place found for it in this room as it stands."));
+  standInChanged();
+}
+
+void PlanCanvas::setShowsClearZones(bool on) {
+  clear_zones_ = on;
+  stale_ = true;
+  update();
+}
+
+void PlanCanvas::setShowsTurning(bool on) {
+  turning_ = on;
+  update();
+}
+
+void PlanCanvas::zoomToFit() {
+  stale_ = true;
+  const Layout& layout = session_.layout();
+  if (width() < 40 || height() < 40) return;
+  if (layout.room.empty()) {
+    map_.px_per_inch = std::min(width(), height()) / 140.0;
+    map_.origin = QPointF(width() / 2.0 - 48 * map_.px_per_inch, height() / 2.0 + 30 * map_.px_per_inch);
+    update();
+    return;
+  }
+  std::vector<Outline> all{layout.room};
+  for (const WallFrame& wall : layout.walls)
+    if (!wall.body.empty()) all.push_back(wall.body);
+  for (const PlacedOpening& opening : layout.openings)
+    for (const Leaf& leaf : opening.leaves) all.push_back(sectorOutline(leaf, 8));
+  const Box box = boundsOf(all);
+  const double margin = 44;
+  const double w = (box.high.x - box.low.x).inches(), h = (box.high.y - box.low.y).inches();
+  map_.px_per_inch = std::clamp(std::min((width() - 2 * margin) / w, (height() - 2 * margin) / h), 0.3, 60.0);
+  const Point middle = midpoint(box.low, box.high);
+  map_.origin = {};
+  map_.origin = QPointF(width() / 2.0, height() / 2.0) - map_.toPx(middle);
+  fitted_ = true;
+  update();
+}
+
+void PlanCanvas::zoomBy(double factor, QPointF about) {
+  const Point fixed = map_.toPlan(about);
+  map_.px_per_inch = std::clamp(map_.px_per_inch * factor, 0.3, 120.0);
+  map_.origin += about - map_.toPx(fixed);
+  stale_ = true;
+  fitted_ = false;
+  update();
+}
+
+void PlanCanvas::zoomToPlace(const Place& place) {
+  if (place.points.empty()) return;
+  const Box box = boundsOf(place.points);
+  const QPointF at = map_.toPx(midpoint(box.low, box.high));
+  if (!rect().adjusted(60, 60, -60, -60).contains(at.toPoint())) {
+    map_.origin += QPointF(rect().center()) - at;
+    stale_ = true;
+  }
+  update();
+}
+
+void PlanCanvas::askLength(QPointF px, const QString& initial, std::function<QString(Length)> take,
+                           const QString& purpose) {
+  entry_->open(px, initial, unit(), std::move(take), purpose);
+}
+
+void PlanCanvas::draw(QPainter& painter, const DisplayList& list) {
+  PaintOptions options;
+  options.dark = palette().color(QPalette::Base).lightness() < 128;
+  options.px_per_mm = kPxPerMm;
+  elbowroom::ui::paint(painter, list, map_, options);
+}
+
+void PlanCanvas::mousePressEvent(QMouseEvent* event) {
+  event_.start();
+  if (event->button() == Qt::MiddleButton || (event->button() == Qt::LeftButton && space_)) {
+    panning_from_ = event->position();
+    setCursor(Qt::ClosedHandCursor);
+    return;
+  }
+  if (event->button() == Qt::RightButton && tool_ != &select_) return tool_->cancel();
+  if (event->button() != Qt::LeftButton) return;
+  tool_->press(pointerAt(event->position(), event->modifiers()));
+}
+
+void PlanCanvas::mouseMoveEvent(QMouseEvent* event) {
+  event_.start();
+  if (panning_from_) {
+    map_.origin += event->position() - *panning_from_;
+    panning_from_ = event->position();
+    fitted_ = false;
+    stale_ = true;
+    update();
+    return;
+  }
+  tool_->move(pointerAt(event->position(), event->modifiers()), event->buttons().testFlag(Qt::LeftButton));
+  if (stand_in_.shown()) emit standInMoved();
+  setCursor(tool_->cursor());
+}
+
+void PlanCanvas::mouseReleaseEvent(QMouseEvent* event) {
+  if (panning_from_) {
+    panning_from_.reset();
+    setCursor(tool_->cursor());
+    return;
+  }
+  if (event->button() == Qt::LeftButton) tool_->release(pointerAt(event->position(), event->modifiers()));
+}
+
+void PlanCanvas::mouseDoubleClickEvent(QMouseEvent* event) {
+  if (event->button() == Qt::LeftButton) tool_->doublePress(pointerAt(event->position(), event->modifiers()));
+}
+
+void PlanCanvas::leaveEvent(QEvent*) { session_.lightFinding(-1); }
+
+void PlanCanvas::wheelEvent(QWheelEvent* event) {
+  const double notches = event->angleDelta().y() / 120.0;
+  if (notches != 0) zoomBy(std::pow(1.15, notches), event->position());
+  event->accept();
+}
+
+void PlanCanvas::keyPressEvent(QKeyEvent* event) {
+  if (event->key() == Qt::Key_Space && !event->isAutoRepeat()) {
+    space_ = true;
+    setCursor(Qt::OpenHandCursor);
+    return;
+  }
+  if (event->key() == Qt::Key_Escape) {
+    tool_->cancel();
+    return;
+  }
+  if (tool_->key(event)) {
+    if (stand_in_.shown()) emit standInMoved();
+    return;
+  }
+  QWidget::keyPressEvent(event);
+}
+
+void PlanCanvas::keyReleaseEvent(QKeyEvent* event) {
+  if (event->key() == Qt::Key_Space && !event->isAutoRepeat()) {
+    space_ = false;
+    setCursor(tool_->cursor());
+    return;
+  }
+  QWidget::keyReleaseEvent(event);
+}
+
+bool PlanCanvas::focusNextPrevChild(bool next) {
+  // Tab walks the elements and leaves the canvas after the last one.
+  if (tool_ != &select_ || session_.layout().walls.empty()) return QWidget::focusNextPrevChild(next);
+  const Option& option = session_.option();
+  std::vector<ElementId> ends;
+  for (const Wall& wall : option.room.walls) ends.push_back(wall.id);
+  for (const Opening& opening : option.openings) ends.push_back(opening.id);
+  for (const Fixture& fixture : option.fixtures) ends.push_back(fixture.id);
+  if (session_.selection().size() == 1 && *session_.selection().begin() == (next ? ends.back() : ends.front())) {
+    session_.select({});
+    return QWidget::focusNextPrevChild(next);
+  }
+  select_.selectNext(next);
+  return true;
+}
+
+void PlanCanvas::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  if (fitted_ || !event->oldSize().isValid() || session_.layout().room.empty()) zoomToFit();
+}
+
+void PlanCanvas::dragEnterEvent(QDragEnterEvent* event) {
+  if (!event->mimeData()->hasFormat(kKindMime)) return;
+  startPlacing(QString::fromUtf8(event->mimeData()->data(kKindMime)));
+  event->acceptProposedAction();
+}
+
+void PlanCanvas::dragMoveEvent(QDragMoveEvent* event) {
+  event_.start();
+  tool_->move(pointerAt(event->position(), event->keyboardModifiers()), true);
+  event->acceptProposedAction();
+}
+
+void PlanCanvas::dragLeaveEvent(QDragLeaveEvent*) {
+  if (tool_ != &select_) tool_->cancel();
+}
+
+void PlanCanvas::dropEvent(QDropEvent* event) {
+  if (tool_ == &select_) return;
+  tool_->press(pointerAt(event->position(), event->keyboardModifiers()));
+  if (tool_ != &select_) tool_->cancel();
+  setFocus();
+  event->acceptProposedAction();
+}
+
+}  // namespace elbowroom::ui

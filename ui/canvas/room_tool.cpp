@@ -1,0 +1,145 @@
+#include "ui/canvas/room_tool.h"
+
+#include <algorithm>
+
+#include "core/base/length_text.h"
+
+namespace elbowroom::ui {
+
+using namespace literals;
+
+Room roomOf(std::vector<Point> corners, Length thickness, const Room& keep) {
+  if (signedAreaOf(corners) > Area{}) std::reverse(corners.begin(), corners.end());
+  Room room = keep;
+  room.walls.clear();
+  for (std::size_t i = 0; i < corners.size(); ++i) {
+    Wall wall;
+    if (i < keep.walls.size()) wall = keep.walls[i];
+    wall.id = {"w" + std::to_string(i + 1)};
+    if (i >= keep.walls.size()) wall.thickness = thickness;
+    wall.from = corners[i];
+    room.walls.push_back(std::move(wall));
+  }
+  return room;
+}
+
+void RoomTool::move(const Pointer& pointer, bool) {
+  next_ = snapCorner(corners_, pointer.plan, context_.snapRules(pointer));
+  pointed_ = true;
+  context_.repaint();
+}
+
+void RoomTool::press(const Pointer& pointer) {
+  next_ = snapCorner(corners_, pointer.plan, context_.snapRules(pointer));
+  if (corners_.size() >= 3 && next_.reason == SnapReason::closing)
+    finish();
+  else
+    placeCorner(next_.point);
+}
+
+void RoomTool::placeCorner(Point point) {
+  if (!corners_.empty() && distance(corners_.back(), point) < 1_in) return;
+  corners_.push_back(point);
+  context_.say(hint());
+  context_.repaint();
+}
+
+void RoomTool::doublePress(const Pointer&) { finish(); }
+
+void RoomTool::finish() {
+  if (corners_.size() < 3) {
+    context_.say(QObject::tr("A room needs at least three corners."));
+    return;
+  }
+  Session& session = context_.session();
+  const Length thickness = context_.unit() == Unit::inches ? 4.5_in : 115_mm;
+  if (session.perform(SetRoom{roomOf(corners_, thickness, session.option().room)}, QObject::tr("Draw room"))) {
+    corners_.clear();
+    context_.toolDone();
+  }
+}
+
+void RoomTool::askForLength(const QString& typed) {
+  if (corners_.empty() || !pointed_) return;
+  const Point from = corners_.back();
+  const Direction way = Direction::between(from, next_.point);
+  const QPointF at = (context_.map().toPx(from) + context_.map().toPx(next_.point)) / 2;
+  context_.askLength(
+      at, typed,
+      [this, from, way](Length wanted) {
+        if (wanted < 1_in) return QObject::tr("A wall is at least 1 in long.");
+        const Point corner = from + wanted * way;
+        if (corners_.size() >= 3 && distance(corner, corners_.front()) < 0.25_in)
+          finish();
+        else
+          placeCorner(corner);
+        return QString();
+      },
+      QObject::tr("Wall length"));
+}
+
+bool RoomTool::key(QKeyEvent* event) {
+  const QString typed = event->text();
+  if (!typed.isEmpty() && typed[0].isDigit()) {
+    askForLength(typed);
+    return true;
+  }
+  if (event->key() == Qt::Key_Backspace && !corners_.empty()) {
+    corners_.pop_back();
+    context_.repaint();
+    return true;
+  }
+  if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
+    finish();
+    return true;
+  }
+  return false;
+}
+
+void RoomTool::cancel() {
+  corners_.clear();
+  context_.toolDone();
+}
+
+void RoomTool::paint(QPainter& painter) {
+  if (!pointed_) return;
+  DisplayList list;
+  std::vector<Point> line = corners_;
+  line.push_back(next_.point);
+  if (line.size() > 1) list.push_back({PolyPrim{line, false, false}, Role::selection, {}});
+  if (next_.guide) list.push_back({LinePrim{next_.guide->a, next_.guide->b}, Role::guide, {}});
+  context_.draw(painter, list);
+
+  const QPalette palette = QGuiApplication::palette();
+  painter.setPen(QPen(palette.color(QPalette::Highlight), 2));
+  painter.setBrush(palette.color(QPalette::Base));
+  for (Point corner : line) painter.drawEllipse(context_.map().toPx(corner), 4, 4);
+  const auto label = [&](Segment wall) {
+    const QString text = QString::fromStdString(lengthText(distance(wall.a, wall.b), context_.unit()));
+    QRectF box = QFontMetricsF(painter.font()).boundingRect(text).adjusted(-5, -3, 5, 3);
+    box.moveCenter((context_.map().toPx(wall.a) + context_.map().toPx(wall.b)) / 2);
+    painter.setPen(palette.color(QPalette::Text));
+    painter.setBrush(palette.color(QPalette::Base));
+    painter.drawRoundedRect(box, 3, 3);
+    painter.drawText(box, Qt::AlignCenter, text);
+  };
+  for (std::size_t i = 1; i < line.size(); ++i)
+    if (distance(line[i - 1], line[i]) > 2_in) label({line[i - 1], line[i]});
+  const auto words = wordsOf(next_.reason);
+  if (next_.reason != SnapReason::none) {
+    painter.setPen(palette.color(QPalette::Text));
+    painter.drawText(context_.map().toPx(next_.point) + QPointF(12, -8),
+                     QString::fromUtf8(words.data(), static_cast<int>(words.size())));
+  }
+}
+
+QString RoomTool::hint() const {
+  if (corners_.empty()) return QObject::tr("Click the first corner, at the finished inside faces of the walls.");
+  if (corners_.size() < 3)
+    return QObject::tr("Point along the next wall and click, or type its length and press Enter · Backspace takes a "
+                       "corner back · Esc stops");
+  return QObject::tr("Click the first corner again (or press Enter) to close the room · type a length · Backspace "
+                     "takes a corner back");
+}
+
+}  // namespace elbowroom::ui

@@ -1,0 +1,33 @@
+// Draws the room wall by wall: click the corners along the inside finished faces, or point and type a length.
+#pragma once
+
+#include "ui/canvas/tool.h"
+
+namespace elbowroom::ui {
+
+class RoomTool : public Tool {
+ public:
+  explicit RoomTool(CanvasContext& context) : context_(context) {}
+  void press(const Pointer&) override;
+  void move(const Pointer&, bool down) override;
+  void doublePress(const Pointer&) override;
+  bool key(QKeyEvent*) override;
+  void cancel() override;
+  void paint(QPainter&) override;
+  QString hint() const override;
+  Qt::CursorShape cursor() const override { return Qt::CrossCursor; }
+
+ private:
+  void placeCorner(Point);
+  void finish();
+  void askForLength(const QString& typed);
+  CanvasContext& context_;
+  std::vector<Point> corners_;
+  SnappedPoint next_;
+  bool pointed_ = false;
+};
+
+// Walls of the given thickness along these corners (either way round), ids w1, w2, ...
+Room roomOf(std::vector<Point> corners, Length thickness, const Room& keep);
+
+}  // namespace elbowroom::ui

@@ -1,0 +1,352 @@
+#include "ui/canvas/select_tool.h"
+
+#include <QApplication>
+#include <algorithm>
+
+#include "core/rules/text.h"
+
+namespace elbowroom::ui {
+
+using namespace literals;
+
+SelectTool::SelectTool(CanvasContext& context, StandIn& stand_in) : context_(context), stand_in_(stand_in) {}
+
+void SelectTool::press(const Pointer& pointer) {
+  pressed_on_.reset();
+  pressed_at_ = pointer;
+  for (const auto dims = liveDimensions(context_); const LiveDimension& dim : dims)
+    if (dim.label_box.contains(pointer.px)) {
+      pressed_at_.reset();
+      openDimension(static_cast<int>(&dim - dims.data()), dim.text);
+      return;
+    }
+  if (stand_in_.grabs(pointer.plan)) {
+    stand_in_grabbed_ = true;
+    stand_in_grip_ = stand_in_.center - pointer.plan;
+    return;
+  }
+  Session& session = context_.session();
+  const Hit hit = hitAt(session.layout(), pointer.plan, context_.snapRules(pointer).reach, true);
+  const bool add = pointer.keys.testFlag(Qt::ControlModifier);
+  if (hit.kind == Hit::Kind::none && stand_in_.shown() && contains(stand_in_.outline(), pointer.plan)) {
+    stand_in_grabbed_ = true;
+    stand_in_grip_ = stand_in_.center - pointer.plan;
+    return;
+  }
+  if (hit.kind == Hit::Kind::none) {
+    if (!add) session.select({});
+    banding_ = true;
+    band_from_ = band_to_ = pointer.px;
+    return;
+  }
+  pressed_on_ = hit;
+  auto chosen = session.selection();
+  if (add) {
+    if (!chosen.erase(hit.id)) chosen.insert(hit.id);
+    session.select(chosen);
+    pressed_on_.reset();
+  } else if (!chosen.contains(hit.id)) {
+    session.select({hit.id});
+  }
+  active_dimension_ = 0;
+}
+
+void SelectTool::move(const Pointer& pointer, bool down) {
+  Session& session = context_.session();
+  if (!down) {
+    hover_ = hitAt(session.layout(), pointer.plan, context_.snapRules(pointer).reach, true);
+    bool over_label = false;
+    for (const LiveDimension& dim : liveDimensions(context_)) over_label |= dim.label_box.contains(pointer.px);
+    cursor_ = over_label ? Qt::IBeamCursor
+              : stand_in_.grabs(pointer.plan) ? Qt::OpenHandCursor
+              : hover_.kind == Hit::Kind::none ? Qt::ArrowCursor
+              : hover_.kind == Hit::Kind::corner ? Qt::CrossCursor : Qt::SizeAllCursor;
+    session.lightFinding(findingAt(session.report(), pointer.plan, context_.snapRules(pointer).reach));
+    context_.repaint();
+    return;
+  }
+  if (stand_in_grabbed_) {
+    stand_in_.center = pointer.plan + stand_in_grip_;
+    context_.say(stand_in_.verdict(session, context_.unit()));
+    context_.repaint();
+    return;
+  }
+  if (banding_) {
+    band_to_ = pointer.px;
+    context_.repaint();
+    return;
+  }
+  if (!pressed_on_ || !pressed_at_) return;
+  if (!drag_) {
+    if ((pointer.px - pressed_at_->px).manhattanLength() < QApplication::startDragDistance() / 2.0) return;
+    drag_ = startDrag(context_, *pressed_on_, *pressed_at_);
+    if (!drag_) return;
+    session.beginDrag();
+  }
+  drag_->to(pointer);
+  const QString refused = session.lastError();
+  context_.say(refused.isEmpty() ? drag_->words() : refused);
+  context_.repaint();
+}
+
+void SelectTool::release(const Pointer& pointer) {
+  Session& session = context_.session();
+  if (banding_) {
+    banding_ = false;
+    if ((band_to_ - band_from_).manhattanLength() > 6) {
+      const Point a = context_.map().toPlan(band_from_), b = context_.map().toPlan(band_to_);
+      const Box box{{std::min(a.x, b.x), std::min(a.y, b.y)}, {std::max(a.x, b.x), std::max(a.y, b.y)}};
+      auto chosen = pointer.keys.testFlag(Qt::ControlModifier) ? session.selection() : std::set<ElementId>{};
+      for (const ElementId& id : elementsWithin(session.layout(), box)) chosen.insert(id);
+      session.select(chosen);
+    }
+  }
+  if (drag_) {
+    drag_.reset();
+    session.endDrag();
+  } else if (pressed_on_ && !pointer.keys.testFlag(Qt::ControlModifier) && session.selection().size() > 1) {
+    session.select({pressed_on_->id});
+  }
+  stand_in_grabbed_ = false;
+  pressed_on_.reset();
+  pressed_at_.reset();
+  context_.say(hint());
+  context_.repaint();
+}
+
+void SelectTool::doublePress(const Pointer& pointer) {
+  // A double click on a wall makes a corner there, so that a straight wall can become a jog.
+  Session& session = context_.session();
+  const Hit hit = hitAt(session.layout(), pointer.plan, context_.snapRules(pointer).reach, true);
+  if (hit.kind != Hit::Kind::wall) return;
+  for (const WallFrame& wall : session.layout().walls) {
+    if (wall.id != hit.id) continue;
+    std::string stem = "w";
+    session.perform(SplitWall{wall.id, dot(pointer.plan - wall.from, wall.along), freshId(session.option(), stem)},
+                    QObject::tr("Add corner"));
+    return;
+  }
+}
+
+void SelectTool::cancel() {
+  if (drag_) {
+    drag_.reset();
+    context_.session().cancelDrag();
+  } else if (banding_) {
+    banding_ = false;
+  } else {
+    context_.session().select({});
+  }
+  pressed_on_.reset();
+  stand_in_grabbed_ = false;
+  context_.repaint();
+}
+
+void SelectTool::openDimension(int index, const QString& initial) {
+  const auto dims = liveDimensions(context_);
+  if (index < 0 || index >= static_cast<int>(dims.size())) return;
+  const LiveDimension dim = dims[static_cast<std::size_t>(index)];
+  active_dimension_ = index;
+  // From here on the mouse no longer drags; the session's drag stays open so that the typed figure becomes
+  // its one step (the canvas ends it when the entry closes).
+  drag_.reset();
+  pressed_on_.reset();
+  auto take = [this, dim](Length wanted) {
+    const QString why = applyDimension(context_.session(), dim, wanted);
+    context_.repaint();
+    return why;
+  };
+  context_.askLength(dim.label_px, initial, take, QObject::tr("Distance"));
+}
+
+bool SelectTool::nudge(QKeyEvent* event) {
+  int dx = 0, dy = 0;
+  switch (event->key()) {
+    case Qt::Key_Left: dx = -1; break;
+    case Qt::Key_Right: dx = 1; break;
+    case Qt::Key_Up: dy = 1; break;
+    case Qt::Key_Down: dy = -1; break;
+    default: return false;
+  }
+  Session& session = context_.session();
+  const bool fine = event->modifiers().testFlag(Qt::ShiftModifier);
+  const Length step = context_.unit() == Unit::inches ? (fine ? 0.0625_in : 0.5_in) : (fine ? 1_mm : 10_mm);
+  const Vector by{step * dx, step * dy};
+  if (session.selection().empty()) {
+    if (!stand_in_.shown()) return false;
+    stand_in_.center = stand_in_.center + by;
+    context_.say(stand_in_.verdict(session, context_.unit()));
+    context_.repaint();
+    return true;
+  }
+  std::vector<Fixture> fixtures;
+  std::vector<Opening> openings;
+  const Layout& layout = session.layout();
+  for (const PlacedFixture& placed : layout.fixtures) {
+    if (!session.selection().contains(placed.fixture.id)) continue;
+    Fixture moved = placed.fixture;
+    if (auto* on_wall = std::get_if<OnWall>(&moved.placement); on_wall && placed.wall >= 0) {
+      const WallFrame& wall = layout.walls[static_cast<std::size_t>(placed.wall)];
+      const Length along = dot(by, wall.along);
+      if (along == Length{}) continue;
+      on_wall->along += along > Length{} ? step : -step;
+    } else if (auto* standing = std::get_if<Standing>(&moved.placement)) {
+      standing->at = standing->at + by;
+    }
+    fixtures.push_back(std::move(moved));
+  }
+  for (const PlacedOpening& placed : layout.openings) {
+    if (!session.selection().contains(placed.opening.id) || placed.wall < 0) continue;
+    const Length along = dot(by, layout.walls[static_cast<std::size_t>(placed.wall)].along);
+    if (along == Length{}) continue;
+    Opening moved = placed.opening;
+    moved.along += along > Length{} ? step : -step;
+    openings.push_back(std::move(moved));
+  }
+  if (!fixtures.empty()) session.perform(PutFixtures{fixtures}, QObject::tr("Nudge"), "nudge");
+  if (!openings.empty()) session.perform(PutOpenings{openings}, QObject::tr("Nudge opening"), "nudge-opening");
+  return true;
+}
+
+bool SelectTool::key(QKeyEvent* event) {
+  const auto dims = liveDimensions(context_);
+  const QString typed = event->text();
+  const bool plain = !(event->modifiers() & (Qt::ControlModifier | Qt::AltModifier | Qt::MetaModifier));
+  if (plain && !typed.isEmpty() && typed[0].isDigit() && !dims.empty()) {
+    openDimension(std::min<int>(active_dimension_, static_cast<int>(dims.size()) - 1), typed);
+    return true;
+  }
+  if (plain && event->key() == Qt::Key_D && dims.size() > 1) {
+    active_dimension_ = (active_dimension_ + 1) % static_cast<int>(dims.size());
+    context_.repaint();
+    return true;
+  }
+  if (plain && (event->key() == Qt::Key_BracketLeft || event->key() == Qt::Key_BracketRight)) {
+    const Angle by = event->key() == Qt::Key_BracketLeft ? 15_deg : -15_deg;
+    if (context_.session().selection().empty() && stand_in_.shown()) {
+      stand_in_.turn = (stand_in_.turn + by).normalised();
+      context_.say(stand_in_.verdict(context_.session(), context_.unit()));
+      context_.repaint();
+    } else {
+      turnSelected(by);
+    }
+    return true;
+  }
+  return nudge(event);
+}
+
+void SelectTool::removeSelected() {
+  Session& session = context_.session();
+  if (session.selection().empty()) return;
+  std::vector<ElementId> ids(session.selection().begin(), session.selection().end());
+  if (ids.size() == 1 && findWall(session.option(), ids.front())) {
+    session.perform(RemoveCorner{ids.front()}, QObject::tr("Remove corner"));
+    return;
+  }
+  std::erase_if(ids, [&](const ElementId& id) { return findWall(session.option(), id) != nullptr; });
+  const QString what = ids.size() == 1 ? QString::fromStdString(subjectName(session.option(), ids.front())).toLower()
+                                       : QObject::tr("%n elements", "", int(ids.size()));
+  if (!ids.empty()) session.perform(RemoveElements{ids}, QObject::tr("Delete %1").arg(what));
+}
+
+void SelectTool::duplicateSelected() {
+  Session& session = context_.session();
+  Option scratch = session.option();  // fresh ids must not repeat among the copies
+  std::vector<Fixture> copies;
+  std::set<ElementId> chosen;
+  const Length off = context_.unit() == Unit::inches ? 6_in : 150_mm;
+  for (const PlacedFixture& placed : session.layout().fixtures) {
+    if (!session.selection().contains(placed.fixture.id)) continue;
+    Fixture copy = placed.fixture;
+    copy.id = freshId(scratch, copy.id.text);
+    if (auto* on_wall = std::get_if<OnWall>(&copy.placement)) on_wall->along += copy.width;
+    if (auto* standing = std::get_if<Standing>(&copy.placement)) standing->at = standing->at + Vector{off, -off};
+    scratch.fixtures.push_back(copy);
+    chosen.insert(copy.id);
+    copies.push_back(std::move(copy));
+  }
+  if (copies.empty()) {
+    emit session.refused(QObject::tr("Select a fixture to duplicate."));
+    return;
+  }
+  if (session.perform(PutFixtures{copies}, QObject::tr("Duplicate"))) session.select(chosen);
+}
+
+void SelectTool::turnSelected(Angle by) {
+  Session& session = context_.session();
+  std::vector<Fixture> turned;
+  for (const Fixture& fixture : session.option().fixtures) {
+    if (!session.selection().contains(fixture.id)) continue;
+    if (const auto* standing = std::get_if<Standing>(&fixture.placement)) {
+      Fixture copy = fixture;
+      copy.placement = Standing{standing->at, (standing->turn + by).normalised()};
+      turned.push_back(std::move(copy));
+    }
+  }
+  if (turned.empty())
+    emit session.refused(QObject::tr("Only things that stand free can be turned; drag it off its wall first."));
+  else
+    session.perform(PutFixtures{turned}, QObject::tr("Turn"), "turn");
+}
+
+void SelectTool::flipSelected() {
+  Session& session = context_.session();
+  std::vector<Opening> flipped;
+  for (const Opening& opening : session.option().openings) {
+    if (!session.selection().contains(opening.id) || opening.kind != OpeningKind::door) continue;
+    Opening copy = opening;
+    copy.hinge = copy.hinge == Hand::left ? Hand::right : Hand::left;
+    if (copy.toward) copy.toward = *copy.toward == Hand::left ? Hand::right : Hand::left;
+    flipped.push_back(std::move(copy));
+  }
+  if (!flipped.empty()) session.perform(PutOpenings{flipped}, QObject::tr("Change hand of door"));
+}
+
+void SelectTool::selectNext(bool forward) {
+  Session& session = context_.session();
+  std::vector<ElementId> order;
+  for (const Wall& wall : session.option().room.walls) order.push_back(wall.id);
+  for (const Opening& opening : session.option().openings) order.push_back(opening.id);
+  for (const Fixture& fixture : session.option().fixtures) order.push_back(fixture.id);
+  if (order.empty()) return;
+  const auto count = static_cast<int>(order.size());
+  int at = forward ? -1 : count;
+  if (session.selection().size() == 1) {
+    const auto found = std::find(order.begin(), order.end(), *session.selection().begin());
+    if (found != order.end()) at = static_cast<int>(found - order.begin());
+  }
+  session.select({order[static_cast<std::size_t>((at + (forward ? 1 : -1) + count) % count)]});
+}
+
+void SelectTool::paint(QPainter& painter) {
+  const Layout& layout = context_.session().layout();
+  if (hover_.kind != Hit::Kind::none && !drag_) {
+    if (hover_.kind == Hit::Kind::corner) {
+      for (const WallFrame& wall : layout.walls)
+        if (wall.id == hover_.id) {
+          painter.setPen(QPen(QGuiApplication::palette().color(QPalette::Highlight), 2));
+          painter.setBrush(QGuiApplication::palette().color(QPalette::Base));
+          painter.drawEllipse(context_.map().toPx(wall.from), 6, 6);
+        }
+    } else if (const Outline outline = outlineOf(layout, hover_.id); !outline.empty()) {
+      context_.draw(painter, {{PolyPrim{outline, true, false}, Role::guide, {}}});
+    }
+  }
+  if (drag_) drag_->paint(painter);
+  paintLiveDimensions(painter, context_, liveDimensions(context_), active_dimension_);
+  if (banding_) {
+    painter.setPen(QPen(QGuiApplication::palette().color(QPalette::Highlight), 1, Qt::DashLine));
+    painter.setBrush(Qt::NoBrush);
+    painter.drawRect(QRectF(band_from_, band_to_).normalized());
+  }
+}
+
+QString SelectTool::hint() const {
+  const Session& session = context_.session();
+  if (session.selection().empty())
+    return QObject::tr("Drag to move · double-click a wall to add a corner · wheel to zoom · middle button to pan");
+  return QObject::tr("Type a number to set the marked distance (D: next one) · arrows nudge · Shift: no snapping · "
+                     "Del removes");
+}
+
+}  // namespace elbowroom::ui

@@ -1,0 +1,41 @@
+// Shows the sheets as they will print and writes them: PDF, SVG or a printer.
+#pragma once
+
+#include <QDialog>
+
+#include "core/drawing/sheet.h"
+#include "ui/session/session.h"
+
+class QComboBox;
+class QLabel;
+class QScrollArea;
+
+namespace elbowroom::ui {
+
+class SheetView;
+
+class SheetsDialog : public QDialog {
+  Q_OBJECT
+ public:
+  SheetsDialog(Session&, QWidget* parent);
+  // Also used without the dialog's buttons, for instance by tests. Error text, or empty.
+  QString writePdfTo(const QString& path);
+  QString writeSvgTo(const QString& path);
+
+ signals:
+  void written(const QString& path);
+
+ private:
+  void refresh();
+  void ask(bool pdf);
+  void print();
+  QString suggestedName(const QString& suffix) const;
+  Session& session_;
+  QComboBox* paper_;
+  QLabel* scale_;
+  QLabel* message_;
+  SheetView* view_;
+  std::vector<Sheet> sheets_;
+};
+
+}  // namespace elbowroom::ui

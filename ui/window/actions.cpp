@@ -1,0 +1,234 @@
+#include "ui/window/actions.h"
+
+#include <QActionGroup>
+#include <QApplication>
+#include <QDir>
+#include <QFileInfo>
+#include <QMenuBar>
+#include <QMessageBox>
+#include <QToolBar>
+
+#include "core/rules/text.h"
+#include "ui/canvas/plan_canvas.h"
+#include "ui/window/file_flow.h"
+#include "ui/window/icons.h"
+#include "ui/window/main_window.h"
+
+namespace elbowroom::ui {
+
+Actions::Actions(MainWindow& window, Session& session, PlanCanvas& canvas, FileFlow& files)
+    : QObject(&window), window_(window), session_(session), canvas_(canvas), files_(files) {
+  fileMenu();
+  editMenu();
+  roomMenu();
+  viewMenu();
+  helpMenu();
+  toolBar();
+  connect(&session_, &Session::changed, this, &Actions::refresh);
+  connect(&session_, &Session::selectionChanged, this, &Actions::refresh);
+  connect(&session_, &Session::savedChanged, this, &Actions::refresh);
+  connect(&canvas_, &PlanCanvas::standInMoved, this, &Actions::refresh);
+  connect(&canvas_, &PlanCanvas::toolChanged, this, &Actions::refresh);
+  refresh();
+}
+
+QAction* Actions::add(QMenu* menu, const QString& text, const QKeySequence& keys, const QString& tip,
+                      std::function<void()> run) {
+  auto* action = menu->addAction(text);
+  action->setShortcut(keys);
+  QString plain = text;
+  plain.remove('&').remove(QChar(0x2026));
+  action->setToolTip(keys.isEmpty() ? tip : tr("%1 (%2)").arg(tip, keys.toString(QKeySequence::NativeText)));
+  action->setStatusTip(tip);
+  connect(action, &QAction::triggered, this, [run = std::move(run)] { run(); });
+  return action;
+}
+
+void Actions::fileMenu() {
+  QMenu* menu = window_.menuBar()->addMenu(tr("&File"));
+  add(menu, tr("&New plan"), QKeySequence::New, tr("Start an empty plan"), [this] { files_.newPlan(); });
+  open_ = add(menu, tr("&Open…"), QKeySequence::Open, tr("Open a plan file"), [this] { files_.openDialog(); });
+  QMenu* examples = menu->addMenu(tr("Open an &example"));
+  for (const QFileInfo& file : QDir(":/samples").entryInfoList({"*.elbowroom"}, QDir::Files, QDir::Name)) {
+    QString name = file.completeBaseName().replace('-', ' ');
+    name[0] = name[0].toUpper();
+    const QString path = file.absoluteFilePath();
+    add(examples, name, {}, tr("An invented example"), [this, path] { files_.openExample(path); });
+  }
+  recent_ = menu->addMenu(tr("Open &recent"));
+  menu->addSeparator();
+  save_ = add(menu, tr("&Save"), QKeySequence::Save, tr("Save the plan"), [this] { files_.save(); });
+  add(menu, tr("Save &as…"), QKeySequence::SaveAs, tr("Save the plan under another name"), [this] { files_.saveAs(); });
+  menu->addSeparator();
+  sheets_ = add(menu, tr("S&heets…"), QKeySequence::Print, tr("Dimensioned sheets for the contractor: PDF, SVG, print"),
+                [this] { window_.openSheets(); });
+  menu->addSeparator();
+  add(menu, tr("&Quit"), QKeySequence::Quit, tr("Leave the program"), [this] { window_.close(); });
+}
+
+void Actions::editMenu() {
+  QMenu* menu = window_.menuBar()->addMenu(tr("&Edit"));
+  undo_ = add(menu, tr("&Undo"), QKeySequence::Undo, tr("Take the last change back"), [this] { session_.undo(); });
+  redo_ = add(menu, tr("&Redo"), QKeySequence::Redo, tr("Do it again"), [this] { session_.redo(); });
+  menu->addSeparator();
+  remove_ = add(menu, tr("&Delete"), QKeySequence::Delete, tr("Take what is selected out of this option"),
+                [this] { canvas_.selectTool().removeSelected(); });
+  duplicate_ = add(menu, tr("D&uplicate"), QKeySequence("Ctrl+D"), tr("Another of what is selected"),
+                   [this] { canvas_.selectTool().duplicateSelected(); });
+  turn_left_ = add(menu, tr("Turn &left"), QKeySequence("Ctrl+["), tr("Quarter turn counter-clockwise"),
+                   [this] { canvas_.selectTool().turnSelected(Angle::fromDegrees(90)); });
+  turn_right_ = add(menu, tr("Turn &right"), QKeySequence("Ctrl+]"), tr("Quarter turn clockwise"),
+                    [this] { canvas_.selectTool().turnSelected(Angle::fromDegrees(-90)); });
+  flip_ = add(menu, tr("Other &hand"), QKeySequence("H"), tr("Hinge or slide the selected door on its other side"),
+              [this] { canvas_.selectTool().flipSelected(); });
+  menu->addSeparator();
+  add(menu, tr("Select &all"), QKeySequence::SelectAll, tr("Select every fixture and opening"), [this] {
+    std::set<ElementId> all;
+    for (const Fixture& fixture : session_.option().fixtures) all.insert(fixture.id);
+    for (const Opening& opening : session_.option().openings) all.insert(opening.id);
+    session_.select(all);
+  });
+}
+
+void Actions::roomMenu() {
+  QMenu* menu = window_.menuBar()->addMenu(tr("&Room"));
+  draw_room_ = add(menu, tr("&Draw the walls"), QKeySequence("W"), tr("Draw the room wall by wall"),
+                   [this] { canvas_.startRoom(); });
+  menu->addSeparator();
+  circle_ = add(menu, tr("&Turning circle"), QKeySequence("C"), tr("Put a 60 in turning circle on the plan and move it"),
+                [this] {
+                  const bool on = canvas_.standIn().kind == StandIn::Kind::circle;
+                  canvas_.showStandIn(on ? StandIn::Kind::none : StandIn::Kind::circle);
+                });
+  floor_space_ = add(menu, tr("Clear &floor space"), QKeySequence("F"),
+                     tr("Put a 30 x 48 in clear floor space on the plan, move and turn it"), [this] {
+                       const bool on = canvas_.standIn().kind == StandIn::Kind::rectangle;
+                       canvas_.showStandIn(on ? StandIn::Kind::none : StandIn::Kind::rectangle);
+                     });
+  jump_ = add(menu, tr("&Nearest place that fits"), QKeySequence("N"), tr("Move the stand-in to where it fits"),
+              [this] { canvas_.jumpStandIn(); });
+  for (QAction* action : {circle_, floor_space_}) action->setCheckable(true);
+}
+
+void Actions::viewMenu() {
+  QMenu* menu = window_.menuBar()->addMenu(tr("&View"));
+  fit_ = add(menu, tr("Whole &room"), QKeySequence("Ctrl+0"), tr("Show the whole room"), [this] { canvas_.zoomToFit(); });
+  add(menu, tr("&Larger"), QKeySequence::ZoomIn, tr("Show it larger"),
+      [this] { canvas_.zoomBy(1.25, QPointF(canvas_.rect().center())); });
+  add(menu, tr("&Smaller"), QKeySequence::ZoomOut, tr("Show it smaller"),
+      [this] { canvas_.zoomBy(0.8, QPointF(canvas_.rect().center())); });
+  menu->addSeparator();
+  zones_ = add(menu, tr("&Clear zones"), QKeySequence("Z"), tr("Show the clear floor in front of fixtures"),
+               [this] { canvas_.setShowsClearZones(zones_->isChecked()); });
+  turning_ = add(menu, tr("Largest &turning circle"), QKeySequence("Shift+C"), tr("Show where the largest circle turns"),
+                 [this] { canvas_.setShowsTurning(turning_->isChecked()); });
+  wall_strip_ = menu->addAction(tr("&Wall strip"));
+  wall_strip_->setShortcut(QKeySequence("Ctrl+J"));
+  wall_strip_->setToolTip(tr("Show all walls unrolled under the plan"));
+  for (QAction* action : {zones_, turning_, wall_strip_}) {
+    action->setCheckable(true);
+    action->setChecked(true);
+  }
+  menu->addSeparator();
+  auto* group = new QActionGroup(this);
+  inches_ = add(menu, tr("Feet and &inches"), QKeySequence(), tr("Show and read lengths in feet and inches"),
+                [this] { session_.perform(SetUnit{Unit::inches}, tr("Use feet and inches")); });
+  millimetres_ = add(menu, tr("&Millimetres"), QKeySequence(), tr("Show and read lengths in millimetres"),
+                     [this] { session_.perform(SetUnit{Unit::millimetres}, tr("Use millimetres")); });
+  for (QAction* action : {inches_, millimetres_}) {
+    action->setCheckable(true);
+    group->addAction(action);
+  }
+}
+
+void Actions::helpMenu() {
+  QMenu* menu = window_.menuBar()->addMenu(tr("&Help"));
+  add(menu, tr("&Keys and mouse"), QKeySequence::HelpContents, tr("What the keys and the mouse do"), [this] {
+    QMessageBox::information(
+        &window_, tr("Keys and mouse"),
+        tr("<table cellpadding=3>"
+           "<tr><td><b>Drag</b></td><td>moves a fixture, opening, wall or corner; Shift switches snapping off</td></tr>"
+           "<tr><td><b>A number</b></td><td>sets the marked distance, also while dragging; D marks the next one</td></tr>"
+           "<tr><td><b>Arrows</b></td><td>nudge by 1/2 in or 10 mm, with Shift by 1/16 in or 1 mm</td></tr>"
+           "<tr><td><b>[ and ]</b></td><td>turn what stands free, or the clear floor space, by 15 degrees</td></tr>"
+           "<tr><td><b>Double click</b></td><td>on a wall adds a corner</td></tr>"
+           "<tr><td><b>Wheel</b></td><td>zooms about the pointer</td></tr>"
+           "<tr><td><b>Middle button, Space</b></td><td>drag the sheet</td></tr>"
+           "<tr><td><b>Tab</b></td><td>goes from element to element</td></tr>"
+           "<tr><td><b>C, F, N</b></td><td>turning circle, clear floor space, nearest place that fits</td></tr>"
+           "<tr><td><b>Esc</b></td><td>stops, or selects nothing</td></tr></table>"));
+  });
+  add(menu, tr("&About and cautions"), {}, tr("What the program does not decide"), [this] {
+    QString text = tr("<b>Elbowroom %1</b><br>Checks a bathroom plan while you draw it.").arg(QCoreApplication::applicationVersion());
+    for (const std::string& line : cautionLines()) text += "<p>" + QString::fromStdString(line).toHtmlEscaped() + "</p>";
+    QMessageBox::about(&window_, tr("About Elbowroom"), text);
+  });
+}
+
+void Actions::toolBar() {
+  auto* bar = window_.addToolBar(tr("Main tool bar"));
+  bar->setObjectName("main-tools");
+  bar->setMovable(false);
+  bar->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
+  bar->setIconSize({18, 18});
+  const auto put = [&](QAction* action, const QString& short_text, Glyph glyph) {
+    action->setIconText(short_text);
+    action->setIcon(glyphIcon(glyph));
+    action->setIconVisibleInMenu(false);
+    bar->addAction(action);
+  };
+  put(open_, tr("Open"), Glyph::open);
+  put(save_, tr("Save"), Glyph::save);
+  bar->addSeparator();
+  put(undo_, tr("Undo"), Glyph::undo);
+  put(redo_, tr("Redo"), Glyph::redo);
+  bar->addSeparator();
+  put(draw_room_, tr("Draw walls"), Glyph::walls);
+  put(circle_, tr("Turning circle"), Glyph::circle);
+  put(floor_space_, tr("Clear floor"), Glyph::floorSpace);
+  bar->addSeparator();
+  put(fit_, tr("Whole room"), Glyph::fit);
+  auto* gap = new QWidget(bar);
+  gap->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Preferred);
+  bar->addWidget(gap);
+  put(sheets_, tr("Sheets"), Glyph::sheets);
+}
+
+void Actions::refresh() {
+  const History& history = session_.history();
+  undo_->setEnabled(history.canUndo());
+  redo_->setEnabled(history.canRedo());
+  const auto named = [](const QString& verb, const std::string& label) {
+    return label.empty() ? verb : QString("%1: %2").arg(verb, QString::fromStdString(label));
+  };
+  undo_->setText(named(tr("&Undo"), history.undoLabel()));
+  redo_->setText(named(tr("&Redo"), history.redoLabel()));
+  undo_->setIconText(tr("Undo"));
+  redo_->setIconText(tr("Redo"));
+  undo_->setToolTip(named(tr("Undo"), history.undoLabel()) + " (Ctrl+Z)");
+  redo_->setToolTip(named(tr("Redo"), history.redoLabel()));
+  bool fixture = false, door = false;
+  for (const ElementId& id : session_.selection()) {
+    fixture |= findFixture(session_.option(), id) != nullptr;
+    const Opening* opening = findOpening(session_.option(), id);
+    door |= opening && opening->kind == OpeningKind::door;
+  }
+  remove_->setEnabled(!session_.selection().empty());
+  duplicate_->setEnabled(fixture);
+  turn_left_->setEnabled(fixture);
+  turn_right_->setEnabled(fixture);
+  flip_->setEnabled(door);
+  circle_->setChecked(canvas_.standIn().kind == StandIn::Kind::circle);
+  floor_space_->setChecked(canvas_.standIn().kind == StandIn::Kind::rectangle);
+  const bool has_room = !session_.layout().room.empty();
+  for (QAction* action : {circle_, floor_space_, jump_, sheets_}) action->setEnabled(has_room);
+  (session_.plan().unit == Unit::inches ? inches_ : millimetres_)->setChecked(true);
+  recent_->clear();
+  for (const QString& path : files_.recent())
+    recent_->addAction(QFileInfo(path).fileName(), this, [this, path] {
+      if (files_.mayLeave()) files_.open(path);
+    })->setToolTip(path);
+  recent_->setEnabled(!recent_->isEmpty());
+}
+
+}  // namespace elbowroom::ui

@@ -1,0 +1,40 @@
+// The table of actions: menus, tool bar, shortcuts, and when each can be used.
+#pragma once
+
+#include <QAction>
+#include <QMainWindow>
+#include <QMenu>
+
+namespace elbowroom::ui {
+
+class FileFlow;
+class MainWindow;
+class PlanCanvas;
+class Session;
+
+class Actions : public QObject {
+  Q_OBJECT
+ public:
+  Actions(MainWindow&, Session&, PlanCanvas&, FileFlow&);
+  void refresh();
+  QAction* wallStrip() { return wall_strip_; }
+
+ private:
+  QAction* add(QMenu*, const QString& text, const QKeySequence&, const QString& tip, std::function<void()> run);
+  void fileMenu();
+  void editMenu();
+  void roomMenu();
+  void viewMenu();
+  void helpMenu();
+  void toolBar();
+  MainWindow& window_;
+  Session& session_;
+  PlanCanvas& canvas_;
+  FileFlow& files_;
+  QMenu* recent_ = nullptr;
+  QAction *undo_, *redo_, *remove_, *duplicate_, *turn_left_, *turn_right_, *flip_;
+  QAction *draw_room_, *circle_, *floor_space_, *jump_, *inches_, *millimetres_;
+  QAction *zones_, *turning_, *wall_strip_, *sheets_, *save_, *fit_, *open_;
+};
+
+}  // namespace elbowroom::ui

@@ -1,0 +1,234 @@
+#include "ui/window/main_window.h"
+
+#include <QBoxLayout>
+#include <QCloseEvent>
+#include <QFileInfo>
+#include <QLabel>
+#include <QMimeData>
+#include <QSettings>
+#include <QSplitter>
+#include <QTimer>
+
+#include "ui/advice/advice_panel.h"
+#include "ui/canvas/plan_canvas.h"
+#include "ui/options/option_bar.h"
+#include "ui/particulars/particulars.h"
+#include "ui/sheets/sheets_dialog.h"
+#include "ui/tray/tray.h"
+#include "ui/walls/wall_strip.h"
+#include "ui/window/actions.h"
+#include "ui/window/file_flow.h"
+#include "ui/window/stand_in_bar.h"
+#include "ui/window/start_panel.h"
+
+namespace elbowroom::ui {
+
+MainWindow::MainWindow(Plan plan) : session_(std::move(plan)) {
+  setObjectName("main-window");
+  setAcceptDrops(true);
+  build();
+  files_ = new FileFlow(session_, this);
+  actions_ = new Actions(*this, session_, *canvas_, *files_);
+  connectAll();
+  retitle();
+  restore();
+}
+
+MainWindow::~MainWindow() = default;
+
+void MainWindow::build() {
+  canvas_ = new PlanCanvas(session_);
+  canvas_->setObjectName("plan");
+  options_ = new OptionBar(session_);
+  stand_in_bar_ = new StandInBar(*canvas_, nullptr);
+  strip_ = new WallStrip(session_);
+  tray_ = new Tray(session_);
+  particulars_ = new Particulars(session_);
+  advice_ = new AdvicePanel(session_);
+  hint_ = new QLabel;
+  hint_->setContentsMargins(8, 2, 8, 3);
+  hint_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
+  hint_->setAccessibleName(tr("Hint"));
+
+  middle_ = new QSplitter(Qt::Vertical);
+  middle_->addWidget(canvas_);
+  middle_->addWidget(strip_);
+  middle_->setStretchFactor(0, 5);
+  middle_->setStretchFactor(1, 1);
+  middle_->setCollapsible(0, false);
+  auto* centre = new QWidget;
+  auto* column = new QVBoxLayout(centre);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->setSpacing(0);
+  column->addWidget(options_);
+  column->addWidget(stand_in_bar_);
+  column->addWidget(middle_, 1);
+  column->addWidget(hint_);
+
+  left_ = new QSplitter(Qt::Vertical);
+  left_->addWidget(tray_);
+  left_->addWidget(particulars_);
+  left_->setStretchFactor(0, 1);
+  left_->setStretchFactor(1, 1);
+  across_ = new QSplitter(Qt::Horizontal);
+  across_->addWidget(left_);
+  across_->addWidget(centre);
+  across_->addWidget(advice_);
+  across_->setStretchFactor(1, 1);
+  across_->setCollapsible(1, false);
+  across_->setSizes({270, 680, 330});
+  setCentralWidget(across_);
+
+  start_ = new StartPanel(session_, canvas_);
+  notice_ = new QLabel(canvas_);
+  notice_->setWordWrap(true);
+  notice_->setFrameShape(QFrame::StyledPanel);
+  notice_->setAutoFillBackground(true);
+  notice_->setBackgroundRole(QPalette::ToolTipBase);
+  notice_->setForegroundRole(QPalette::ToolTipText);
+  notice_->setContentsMargins(10, 6, 10, 6);
+  notice_->setAccessibleName(tr("Notice"));
+  notice_->setTextInteractionFlags(Qt::LinksAccessibleByMouse | Qt::LinksAccessibleByKeyboard);
+  notice_->hide();
+  notice_timer_ = new QTimer(this);
+  notice_timer_->setSingleShot(true);
+  notice_timer_->setInterval(8000);
+  canvas_->installEventFilter(this);
+}
+
+void MainWindow::connectAll() {
+  auto* tray = static_cast<Tray*>(tray_);
+  connect(tray, &Tray::picked, canvas_, &PlanCanvas::startPlacing);
+  connect(canvas_, &PlanCanvas::said, hint_, &QLabel::setText);
+  connect(&session_, &Session::refused, this, [this](const QString& why) { notice(why); });
+  connect(files_, &FileFlow::problem, this, [this](const QString& why) { notice(why, true); });
+  connect(files_, &FileFlow::done, this, [this](const QString& what) { notice(what); });
+  connect(files_, &FileFlow::pathChanged, this, [this] {
+    retitle();
+    actions_->refresh();
+    canvas_->zoomToFit();
+  });
+  connect(&session_, &Session::changed, this, [this] {
+    retitle();
+    placeOverlays();
+  });
+  connect(&session_, &Session::savedChanged, this, &MainWindow::retitle);
+  connect(&session_, &Session::optionChanged, this, &MainWindow::placeOverlays);
+  connect(&session_, &Session::showFinding, this, [this](int index) {
+    if (index < 0 || index >= static_cast<int>(session_.report().findings.size())) return;
+    const Finding finding = session_.report().findings[static_cast<std::size_t>(index)];
+    if (!finding.places.empty()) canvas_->zoomToPlace(finding.places.front());
+    if (!finding.subjects.empty()) session_.select({finding.subjects.front()});
+    session_.lightFinding(index);
+  });
+  connect(canvas_, &PlanCanvas::toolChanged, this, &MainWindow::placeOverlays);
+  connect(start_, &StartPanel::drawWanted, canvas_, &PlanCanvas::startRoom);
+  connect(start_, &StartPanel::exampleWanted, this, [this] { files_->openExample(":/samples/hall-bath.elbowroom"); });
+  connect(notice_timer_, &QTimer::timeout, notice_, &QWidget::hide);
+  connect(notice_, &QLabel::linkActivated, this, [this](const QString& link) {
+    notice_->hide();
+    if (link == "restore") files_->restoreRecovery();
+    if (link == "drop") files_->dropRecovery();
+  });
+  connect(actions_->wallStrip(), &QAction::toggled, strip_, &QWidget::setVisible);
+}
+
+void MainWindow::notice(const QString& text, bool lasting) {
+  if (text.isEmpty()) return;
+  notice_->setText(text);
+  notice_->show();
+  notice_->raise();
+  placeOverlays();
+  if (lasting) notice_timer_->stop();
+  else notice_timer_->start();
+}
+
+void MainWindow::placeOverlays() {
+  start_->setVisible(session_.layout().room.empty() && canvas_->choosing());
+  if (start_->isVisible()) {
+    start_->adjustSize();
+    start_->move((canvas_->width() - start_->width()) / 2, (canvas_->height() - start_->height()) / 2);
+  }
+  if (notice_->isVisible()) {
+    const int width = std::min(520, canvas_->width() - 40);
+    const int wanted = std::min(width, notice_->fontMetrics().horizontalAdvance(notice_->text()) + 30);
+    notice_->setFixedWidth(std::max(wanted, 160));
+    notice_->adjustSize();
+    notice_->move((canvas_->width() - notice_->width()) / 2, 10);
+  }
+}
+
+bool MainWindow::eventFilter(QObject* object, QEvent* event) {
+  if (object == canvas_ && event->type() == QEvent::Resize) placeOverlays();
+  if (object == canvas_ && event->type() == QEvent::MouseButtonPress && notice_->isVisible() && !notice_timer_->isActive() &&
+      !notice_->text().contains("href"))
+    notice_->hide();
+  return QMainWindow::eventFilter(object, event);
+}
+
+void MainWindow::resizeEvent(QResizeEvent* event) {
+  QMainWindow::resizeEvent(event);
+  placeOverlays();
+}
+
+void MainWindow::retitle() {
+  setWindowTitle(tr("%1[*] – Elbowroom").arg(files_->displayName()));
+  setWindowModified(session_.dirty());
+}
+
+void MainWindow::openSheets() {
+  if (!sheets_) {
+    sheets_ = new SheetsDialog(session_, this);
+    connect(sheets_, &SheetsDialog::written, this, [this](const QString& path) {
+      notice(tr("Written: %1").arg(QFileInfo(path).fileName()));
+    });
+  }
+  sheets_->show();
+  sheets_->raise();
+  sheets_->activateWindow();
+}
+
+void MainWindow::offerRecovery() {
+  if (!QFileInfo::exists(files_->recoveryFile())) return;
+  notice(tr("The last session ended before its changes were saved. <a href=\"restore\">Bring them back</a> or "
+            "<a href=\"drop\">leave them</a>."),
+         true);
+}
+
+void MainWindow::closeEvent(QCloseEvent* event) {
+  if (!files_->mayLeave()) {
+    event->ignore();
+    return;
+  }
+  QSettings settings;
+  settings.setValue("window", saveGeometry());
+  settings.setValue("across", across_->saveState());
+  settings.setValue("left", left_->saveState());
+  settings.setValue("middle", middle_->saveState());
+  settings.setValue("strip", strip_->isVisible());
+  files_->dropRecovery();
+  event->accept();
+}
+
+void MainWindow::restore() {
+  const QSettings settings;
+  if (!restoreGeometry(settings.value("window").toByteArray())) resize(1280, 800);
+  across_->restoreState(settings.value("across").toByteArray());
+  left_->restoreState(settings.value("left").toByteArray());
+  middle_->restoreState(settings.value("middle").toByteArray());
+  const bool strip = settings.value("strip", true).toBool();
+  actions_->wallStrip()->setChecked(strip);
+  strip_->setVisible(strip);
+}
+
+void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
+  if (event->mimeData()->hasUrls()) event->acceptProposedAction();
+}
+
+void MainWindow::dropEvent(QDropEvent* event) {
+  const QList<QUrl> urls = event->mimeData()->urls();
+  if (urls.isEmpty() || !urls.front().isLocalFile() || !files_->mayLeave()) return;
+  files_->open(urls.front().toLocalFile());
+}
+
+}  // namespace elbowroom::ui

@@ -1,0 +1,63 @@
+// Assembles the window: Tray and Particulars at the left, options over the plan, the wall strip under it, Advice
+// at the right. No logic of its own.
+#pragma once
+
+#include <QMainWindow>
+
+#include "ui/session/session.h"
+
+class QLabel;
+class QSplitter;
+class QTimer;
+
+namespace elbowroom::ui {
+
+class Actions;
+class FileFlow;
+class PlanCanvas;
+class SheetsDialog;
+class StandInBar;
+class StartPanel;
+
+class MainWindow : public QMainWindow {
+  Q_OBJECT
+ public:
+  explicit MainWindow(Plan plan);
+  ~MainWindow() override;
+  FileFlow& files() { return *files_; }
+  Session& session() { return session_; }
+  PlanCanvas& canvas() { return *canvas_; }
+  void openSheets();
+  // Offers the recovered copy inline, when there is one.
+  void offerRecovery();
+
+ protected:
+  void closeEvent(QCloseEvent*) override;
+  void resizeEvent(QResizeEvent*) override;
+  bool eventFilter(QObject*, QEvent*) override;
+  void dragEnterEvent(QDragEnterEvent*) override;
+  void dropEvent(QDropEvent*) override;
+
+ private:
+  void build();
+  void connectAll();
+  void placeOverlays();
+  void notice(const QString& text, bool lasting = false);
+  void retitle();
+  void restore();
+
+  Session session_;
+  FileFlow* files_ = nullptr;
+  PlanCanvas* canvas_ = nullptr;
+  Actions* actions_ = nullptr;
+  StandInBar* stand_in_bar_ = nullptr;
+  StartPanel* start_ = nullptr;
+  QLabel* hint_ = nullptr;
+  QLabel* notice_ = nullptr;
+  QTimer* notice_timer_ = nullptr;
+  QSplitter *across_ = nullptr, *left_ = nullptr, *middle_ = nullptr;
+  QWidget *tray_ = nullptr, *particulars_ = nullptr, *strip_ = nullptr, *advice_ = nullptr, *options_ = nullptr;
+  SheetsDialog* sheets_ = nullptr;
+};
+
+}  // namespace elbowroom::ui
