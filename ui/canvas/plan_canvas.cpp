@@ -295,7 +295,7 @@ void PlanCanvas::dragEnterEvent(QDragEnterEvent* event) {
 
 void PlanCanvas::dragMoveEvent(QDragMoveEvent* event) {
   event_.start();
-  tool_->move(pointerAt(event->position(), event->keyboardModifiers()), true);
+  tool_->move(pointerAt(event->position(), event->modifiers()), true);
   event->acceptProposedAction();
 }
 
@@ -305,7 +305,7 @@ void PlanCanvas::dragLeaveEvent(QDragLeaveEvent*) {
 
 void PlanCanvas::dropEvent(QDropEvent* event) {
   if (tool_ == &select_) return;
-  tool_->press(pointerAt(event->position(), event->keyboardModifiers()));
+  tool_->press(pointerAt(event->position(), event->modifiers()));
   if (tool_ != &select_) tool_->cancel();
   setFocus();
   event->acceptProposedAction();
