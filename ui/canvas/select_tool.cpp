@@ -343,6 +343,7 @@ void SelectTool::paint(QPainter& painter) {
 
 QString SelectTool::hint() const {
   const Session& session = context_.session();
+  if (session.layout().room.empty()) return QObject::tr("Nothing is drawn yet: start with the room as found.");
   if (session.selection().empty())
     return QObject::tr("Drag to move · double-click a wall to add a corner · wheel to zoom · middle button to pan");
   return QObject::tr("Type a number to set the marked distance (D: next one) · arrows nudge · Shift: no snapping · "

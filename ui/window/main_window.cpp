@@ -32,6 +32,7 @@ MainWindow::MainWindow(Plan plan) : session_(std::move(plan)) {
   connectAll();
   retitle();
   restore();
+  hint_->setText(canvas_->selectTool().hint());
 }
 
 MainWindow::~MainWindow() = default;
@@ -145,11 +146,11 @@ void MainWindow::notice(const QString& text, bool lasting) {
 
 void MainWindow::placeOverlays() {
   start_->setVisible(session_.layout().room.empty() && canvas_->choosing());
-  if (start_->isVisible()) {
+  if (!start_->isHidden()) {
     start_->adjustSize();
     start_->move((canvas_->width() - start_->width()) / 2, (canvas_->height() - start_->height()) / 2);
   }
-  if (notice_->isVisible()) {
+  if (!notice_->isHidden()) {
     const int width = std::min(520, canvas_->width() - 40);
     const int wanted = std::min(width, notice_->fontMetrics().horizontalAdvance(notice_->text()) + 30);
     notice_->setFixedWidth(std::max(wanted, 160));
@@ -169,6 +170,14 @@ bool MainWindow::eventFilter(QObject* object, QEvent* event) {
 void MainWindow::resizeEvent(QResizeEvent* event) {
   QMainWindow::resizeEvent(event);
   placeOverlays();
+}
+
+void MainWindow::showEvent(QShowEvent* event) {
+  QMainWindow::showEvent(event);
+  QTimer::singleShot(0, this, [this] {
+    canvas_->zoomToFit();
+    placeOverlays();
+  });
 }
 
 void MainWindow::retitle() {
