@@ -41,6 +41,7 @@
   RULE(comfort, doorMeetsPerson)              \
   RULE(comfort, dressingCircle)               \
   RULE(comfort, turningSpace)                 \
+  RULE(craft, fixtureOwnFloor)                \
   RULE(craft, toiletClearFrontWide)           \
   RULE(craft, pocketNeedsWall)                \
   RULE(craft, pocketMeetsPipes)               \

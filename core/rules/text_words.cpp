@@ -14,6 +14,7 @@ constexpr std::array kYesNo{
     YesNoEntry{"door-meets-door", {"the leaves do not meet", "the leaves meet as they open"}},
     YesNoEntry{"door-meets-person",
                {"opens without touching a person who stands there", "swings into a person who stands there"}},
+    YesNoEntry{"fixture-own-floor", {"each fixture has its floor to itself", "stands where something else stands"}},
     YesNoEntry{"pocket-meets-pipes",
                {"no pipes in the pocket's wall", "the pocket runs into a wall with pipes"}},
 };

@@ -1,5 +1,6 @@
 // What the canvas shows, layer by layer.
 #include <QPaintEvent>
+#include <cmath>
 
 #include "core/base/length_text.h"
 #include "core/rules/text.h"
@@ -47,10 +48,7 @@ void PlanCanvas::paintPlan(QPainter& painter) {
   }
   draw(painter, plan_list_);
   draw(painter, zone_list_);
-  const TurningFigures& turning = session_.report().figures.turning;
-  const Circle circle = turning.knee_space_used ? turning.with_knees : turning.largest;
-  if (turning_ && circle.radius > 6_in)
-    draw(painter, drawCircle(circle, tr("turns %1").arg(text(circle.radius * 2, unit())).toStdString(), style()));
+  draw(painter, turning_list_);
   draw(painter, finding_list_);
   for (const DoorFigures& door : session_.report().figures.doors) {
     if (!door.hits_at) continue;

@@ -4,7 +4,8 @@
 #include <QMimeData>
 #include <cmath>
 
-#include "core/rules/text.h"
+#include "core/base/length_text.h"
+#include "core/drawing/marks.h"
 #include "ui/canvas/length_entry.h"
 #include "ui/canvas/place_tool.h"
 #include "ui/canvas/room_tool.h"
@@ -16,6 +17,18 @@ using namespace literals;
 namespace {
 constexpr const char* kKindMime = "application/x-elbowroom-kind";
 constexpr double kPxPerMm = 96 / 25.4;
+
+// Only what a text requires is hatched; advice keeps its mark and its measured line, or the floor would vanish
+// under hatches. The lit finding shows its zone whatever its level.
+Report calmed(Report report) {
+  for (Finding& finding : report.findings) {
+    if (finding.level == Level::required && finding.outcome == Outcome::shortfall) continue;
+    for (Place& place : finding.places)
+      if (place.kind == Place::Kind::zone && place.points.size() >= 3 && areaOf(place.points) > Area{})
+        place = {Place::Kind::point, {centroidOf(place.points)}};
+  }
+  return report;
+}
 }  // namespace
 
 PlanCanvas::PlanCanvas(Session& session, QWidget* parent)
@@ -39,6 +52,7 @@ PlanCanvas::PlanCanvas(Session& session, QWidget* parent)
   });
   connect(&session_, &Session::selectionChanged, this, [this] {
     if (tool_ == &select_ && !session_.dragging()) say(select_.hint());
+    stale_ = true;
     update();
   });
   connect(&session_, &Session::litChanged, this, qOverload<>(&QWidget::update));
@@ -56,9 +70,44 @@ DrawStyle PlanCanvas::style() const {
 
 void PlanCanvas::rebuild() {
   stale_ = false;
-  plan_list_ = drawPlan(session_.layout(), style());
-  zone_list_ = clear_zones_ ? drawClearZones(session_.layout(), session_.report(), style()) : DisplayList{};
-  finding_list_ = drawFindings(session_.report(), style());
+  const Layout& layout = session_.layout();
+  plan_list_ = drawPlan(layout, style());
+  // An opening's figures stand in the Particulars; on the plan they would cover the floor under discussion.
+  std::erase_if(plan_list_, [&](const DrawItem& item) {
+    return item.role == Role::label && findOpening(layout.option, item.source) && !session_.selection().contains(item.source);
+  });
+  zone_list_ = clear_zones_ ? drawClearZones(layout, session_.report(), style()) : DisplayList{};
+  Clutter drawn;
+  drawn.add(plan_list_);
+  finding_list_ = drawFindingsAmid(calmed(session_.report()), drawn, style());
+  turning_list_ = turning_ ? turningList(drawn) : DisplayList{};
+}
+
+DisplayList PlanCanvas::turningList(Clutter drawn) const {
+  const TurningFigures& turning = session_.report().figures.turning;
+  const Circle circle = turning.knee_space_used ? turning.with_knees : turning.largest;
+  if (circle.radius <= 6_in || stand_in_.kind == StandIn::Kind::circle) return {};
+  DisplayList list = drawCircle(circle, "", style());
+  drawn.add(finding_list_);
+  TextPrim text;
+  text.text = tr("turns %1").arg(QString::fromStdString(lengthText(circle.radius * 2, unit()))).toStdString();
+  text.height = style().mm.scaled(2.7);
+  text.h = AnchorH::centre;
+  text.v = AnchorV::middle;
+  text.halo = true;
+  // Just inside the rim, wherever it covers least.
+  const Length in = circle.radius - style().mm * 4;
+  double best = -1;
+  for (int i = 0; i < 24; ++i) {
+    TextPrim tried = text;
+    tried.at = circle.center + in * Direction::fromAngle(Angle::fromDegrees(90 + 15 * i));
+    const double cost = drawn.costOf(textBounds(tried));
+    if (best >= 0 && cost >= best) continue;
+    best = cost;
+    text.at = tried.at;
+  }
+  list.push_back({text, Role::label, {}});
+  return list;
 }
 
 Pointer PlanCanvas::pointerAt(QPointF px, Qt::KeyboardModifiers keys) const { return {map_.toPlan(px), px, keys}; }
@@ -113,6 +162,7 @@ void PlanCanvas::showStandIn(StandIn::Kind kind) {
 }
 
 void PlanCanvas::standInChanged() {
+  stale_ = true;
   emit standInMoved();
   update();
 }
@@ -131,6 +181,7 @@ void PlanCanvas::setShowsClearZones(bool on) {
 
 void PlanCanvas::setShowsTurning(bool on) {
   turning_ = on;
+  stale_ = true;
   update();
 }
 

@@ -5,6 +5,7 @@
 #include <QWidget>
 #include <memory>
 
+#include "core/drawing/clutter.h"
 #include "ui/canvas/select_tool.h"
 
 namespace elbowroom::ui {
@@ -79,6 +80,7 @@ class PlanCanvas : public QWidget, public CanvasContext {
   Pointer pointerAt(QPointF px, Qt::KeyboardModifiers) const;
   void take(std::unique_ptr<Tool>);
   void rebuild();
+  DisplayList turningList(Clutter drawn) const;
   void paintPlan(QPainter&);
   void paintStandIn(QPainter&);
   void paintLit(QPainter&);
@@ -91,7 +93,7 @@ class PlanCanvas : public QWidget, public CanvasContext {
   std::unique_ptr<Tool> other_;
   Tool* tool_ = nullptr;
   LengthEntry* entry_ = nullptr;
-  DisplayList plan_list_, zone_list_, finding_list_;
+  DisplayList plan_list_, zone_list_, finding_list_, turning_list_;
   bool stale_ = true;
   bool clear_zones_ = true, turning_ = true;
   bool fitted_ = false;

@@ -71,6 +71,8 @@ void MainWindow::build() {
   left_->addWidget(particulars_);
   left_->setStretchFactor(0, 1);
   left_->setStretchFactor(1, 1);
+  left_->setSizes({330, 400});
+  middle_->setSizes({430, 150});
   across_ = new QSplitter(Qt::Horizontal);
   across_->addWidget(left_);
   across_->addWidget(centre);

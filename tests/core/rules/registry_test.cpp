@@ -25,6 +25,7 @@ const std::map<std::string, std::set<std::string>>& knownSections() {
       {"Trade article on the placement of bath fixtures", {""}},
       {"Framing practice for pocket doors", {""}},
       {"Geometry of a sliding leaf", {""}},
+      {"Common practice, no source", {""}},
   };
   return sections;
 }
