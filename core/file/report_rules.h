@@ -1,0 +1,28 @@
+// What both forms of a report need to know about its findings and rules. Private to core/file/report_*.cpp.
+#pragma once
+
+#include <array>
+#include <string>
+
+#include "core/rules/check.h"
+#include "core/rules/text.h"
+
+namespace elbowroom {
+
+struct Tally {
+  std::array<int, 3> short_by_level{};
+  int unknown = 0, close = 0, clear = 0, failed = 0;
+  int shortOf(Level level) const { return short_by_level.at(static_cast<std::size_t>(level)); }
+};
+Tally tallyOf(const Report&);
+
+// The key of the grade of the finding's rule; empty when there is no such rule.
+std::string_view gradeOf(const Finding&);
+// Source, grade and needed figure of a rule nobody has measured yet.
+FindingText textOfRule(const Rule&, Unit);
+// False: the limit depends on the subject and the rule's own figure stands for nothing.
+bool hasOwnLimit(const Rule&);
+// "at least 15\"", "16\" to 18\"", "twice the leaf plus 1 in", "yes".
+std::string limitWords(const Rule&, Unit);
+
+}  // namespace elbowroom

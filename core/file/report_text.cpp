@@ -1,0 +1,209 @@
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "core/base/length_text.h"
+#include "core/file/report_json.h"
+#include "core/file/report_rules.h"
+#include "core/plan/catalogue.h"
+#include "core/rules/text.h"
+
+namespace elbowroom {
+
+namespace {
+
+std::string cautions() {
+  std::string text = "\n";
+  for (const std::string& line : cautionLines()) text += line + "\n";
+  return text;
+}
+
+std::string headOf(const std::string& title, const std::string& option) {
+  return fmt::format("{}, option \"{}\"\n", title.empty() ? "Plan without a title" : title, option);
+}
+
+std::string countText(int n, std::string_view one, std::string_view several) {
+  return fmt::format("{} {}", n, n == 1 ? one : several);
+}
+
+std::string findingText(const Finding& f, const Option& option, Unit unit) {
+  const FindingText text = textOf(f, option, unit);
+  std::string lines = fmt::format("  {}", text.headline);
+  if (!text.by.empty()) lines += fmt::format(" ({})", text.by);
+  lines += '\n';
+  if (!text.detail.empty()) lines += fmt::format("    {}\n", text.detail);
+  if (f.outcome == Outcome::shortfall) lines += fmt::format("    {}\n", text.why);
+  const bool says_needed = f.outcome == Outcome::shortfall || text.needed.empty();
+  lines += fmt::format("    {}{}; {} ({}).\n", says_needed ? "" : fmt::format("Needs {}. ", text.needed),
+                       text.source, text.grade, f.book);
+  return lines;
+}
+
+struct Group {
+  std::string title;
+  Outcome outcome;
+  std::optional<Level> level;
+};
+
+const std::vector<Group>& groups() {
+  static const std::vector<Group> all{
+      {"Short, required by a code or standard", Outcome::shortfall, Level::required},
+      {"Short, advised by published guidance", Outcome::shortfall, Level::advised},
+      {"Short, common practice of the trades", Outcome::shortfall, Level::craft},
+      {"Not stated in the plan", Outcome::unknown, {}},
+      {"Close: met with little to spare", Outcome::close, {}},
+      {"Clear", Outcome::clear, {}},
+  };
+  return all;
+}
+
+std::string doorText(const DoorFigures& door, const Option& option, Unit unit) {
+  std::string text = fmt::format("  {} ({}): clear opening {}", subjectName(option, door.id),
+                                 labelOf(door.action), lengthText(door.clear_opening, unit));
+  if (door.sweep > Area{}) {
+    text += fmt::format(", opens {:.0f} degrees", std::floor(door.opens.degrees() + 1e-9));
+    if (door.hits) text += fmt::format(" until it meets {}", subjectName(option, *door.hits));
+  }
+  text +=
+      fmt::format("\n    sweeps {}, takes {} of this floor; keep-clear square {}\n",
+                  areaText(door.sweep, unit), areaText(door.floor_taken, unit), areaText(door.square, unit));
+  for (const Trouble& trouble : door.troubles)
+    text += fmt::format("    {}\n", troubleText(trouble, option, unit));
+  return text;
+}
+
+std::string turningText(const TurningFigures& turning, Unit unit) {
+  std::string text = lengthText(2 * turning.with_knees.radius, unit);
+  if (turning.knee_space_used)
+    text +=
+        fmt::format(" with knee space ({} on the bare floor)", lengthText(2 * turning.largest.radius, unit));
+  return text;
+}
+
+// Columns as wide as their widest cell; the last one ragged. Cells count code points, not bytes.
+std::string tableOf(const std::vector<std::vector<std::string>>& rows) {
+  const auto widthOf = [](const std::string& s) {
+    return static_cast<std::size_t>(
+        std::count_if(s.begin(), s.end(), [](char c) { return (c & 0xC0) != 0x80; }));
+  };
+  std::vector<std::size_t> widths;
+  for (const auto& row : rows) {
+    widths.resize(std::max(widths.size(), row.size()));
+    for (std::size_t i = 0; i < row.size(); ++i) widths[i] = std::max(widths[i], widthOf(row[i]));
+  }
+  std::string text;
+  for (const auto& row : rows) {
+    for (std::size_t i = 0; i < row.size(); ++i) {
+      text += row[i];
+      if (i + 1 < row.size()) text += std::string(widths[i] + 2 - widthOf(row[i]), ' ');
+    }
+    text += '\n';
+  }
+  return text;
+}
+
+std::string doorsInBrief(const Figures& figures, Unit unit) {
+  std::string text;
+  for (const DoorFigures& door : figures.doors) {
+    if (!text.empty()) text += "; ";
+    text += fmt::format("{} {} {}", door.id.text, labelOf(door.action), lengthText(door.clear_opening, unit));
+  }
+  return text.empty() ? "none" : text;
+}
+
+}  // namespace
+
+std::string checkText(const Layout& layout, const Report& report, const std::string& plan_name) {
+  const Unit unit = layout.settings.unit;
+  std::string text = headOf(layout.settings.title, layout.option.name) + plan_name + "\n";
+  if (layout.room.empty()) text += "\nNo room is drawn in this option yet.\n";
+  for (const Group& group : groups()) {
+    std::string lines;
+    for (const Finding& f : report.findings)
+      if (f.outcome == group.outcome && (!group.level || f.level == *group.level))
+        lines += findingText(f, layout.option, unit);
+    if (!lines.empty()) text += fmt::format("\n{}\n{}", group.title, lines);
+  }
+  const Tally tally = tallyOf(report);
+  text += fmt::format(
+      "\n{} short ({} required, {} advised, {} craft), {} not stated, {} close, {} clear.\n",
+      tally.shortOf(Level::required) + tally.shortOf(Level::advised) + tally.shortOf(Level::craft),
+      tally.shortOf(Level::required), tally.shortOf(Level::advised), tally.shortOf(Level::craft),
+      tally.unknown, tally.close, tally.clear);
+  return text + cautions();
+}
+
+std::string measureText(const Layout& layout, const Figures& figures, const std::vector<RouteFigure>& routes,
+                        const std::optional<Placed>& t) {
+  const Unit unit = layout.settings.unit;
+  std::string text = headOf(layout.settings.title, layout.option.name);
+  if (layout.room.empty()) return text + "\nNo room is drawn in this option yet.\n" + cautions();
+  text += fmt::format("\nRoom {}, free floor {}\n", areaText(figures.room_area, unit),
+                      areaText(figures.free_floor, unit));
+  text += fmt::format("Largest turning circle: {}\n", turningText(figures.turning, unit));
+  text += t ? "T-shaped turning space: fits\n" : "T-shaped turning space: no place found\n";
+  text += "\nDoors\n";
+  for (const DoorFigures& door : figures.doors) text += doorText(door, layout.option, unit);
+  if (figures.doors.empty()) text += "  none\n";
+  text += "\nWidest way from the first door\n";
+  for (const RouteFigure& r : routes) {
+    const std::string to = subjectName(layout.option, r.to);
+    text += r.route.reachable
+                ? fmt::format("  to {}: {} at its narrowest\n", to, lengthText(r.route.width, unit))
+                : fmt::format("  to {}: no way\n", to);
+  }
+  if (routes.empty()) text += "  none\n";
+  return text + cautions();
+}
+
+std::string compareText(const Plan& plan, const BookChoice& choice) {
+  std::vector<std::vector<std::string>> rows{
+      {""},      {"Short, required"}, {"Short, advised"}, {"Short, craft"},   {"Not stated"},
+      {"Close"}, {"Clear"},           {"Free floor"},     {"Turning circle"}, {"Doors"}};
+  std::string shortfalls;
+  for (std::size_t i = 0; i < plan.options.size(); ++i) {
+    const Layout layout = deriveLayout(plan, i);
+    const Report report = check(layout, choice);
+    const Tally tally = tallyOf(report);
+    const std::vector<std::string> cells{layout.option.name,
+                                         std::to_string(tally.shortOf(Level::required)),
+                                         std::to_string(tally.shortOf(Level::advised)),
+                                         std::to_string(tally.shortOf(Level::craft)),
+                                         std::to_string(tally.unknown),
+                                         std::to_string(tally.close),
+                                         std::to_string(tally.clear),
+                                         areaText(report.figures.free_floor, plan.unit),
+                                         turningText(report.figures.turning, plan.unit),
+                                         doorsInBrief(report.figures, plan.unit)};
+    for (std::size_t row = 0; row < rows.size(); ++row) rows[row].push_back(cells[row]);
+    shortfalls += fmt::format("\nShort in \"{}\"\n", layout.option.name);
+    bool any = false;
+    for (const Finding& f : report.findings) {
+      if (f.outcome != Outcome::shortfall) continue;
+      any = true;
+      shortfalls += fmt::format("  {} ({}, {})\n", textOf(f, layout.option, plan.unit).headline,
+                                keyOf(f.level), f.book);
+    }
+    if (!any) shortfalls += "  nothing\n";
+  }
+  return fmt::format("{}, {}\n\n", plan.title.empty() ? "Plan without a title" : plan.title,
+                     countText(static_cast<int>(plan.options.size()), "option", "options")) +
+         tableOf(rows) + shortfalls + cautions();
+}
+
+std::string booksText() {
+  std::string text;
+  for (const Book& book : allBooks()) {
+    text += fmt::format("{}{}: {}\n  {}. {}\n", text.empty() ? "" : "\n", book.id, book.title, book.authority,
+                        book.note);
+    for (const Rule& rule : allRules()) {
+      if (rule.book != book.id) continue;
+      text += fmt::format("  {} ({}): {}, {}\n    {}; {}.\n", rule.id, keyOf(rule.level), rule.title,
+                          limitWords(rule, Unit::inches), textOfRule(rule, Unit::inches).source,
+                          wordsOf(rule.grade));
+    }
+  }
+  return text + cautions();
+}
+
+}  // namespace elbowroom
