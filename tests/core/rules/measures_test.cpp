@@ -95,6 +95,19 @@ TEST(Figures, FreeFloorIsTheRoomLessWhatStandsOnIt) {
   EXPECT_NEAR(figuresOf(room.layout()).free_floor.squareInches(), 96 * 60 - 60 * 30 - 30 * 21, 0.01);
 }
 
+// From a door past a gap of 20 in between a cabinet and the wall to the basin behind it.
+TEST(Figures, RouteIsAsWideAsItsNarrowestPlace) {
+  RoomMaker room(120, 60);
+  room.door("d", "w", 30, 30, Hand::left, Swing::out);
+  room.fixture("cab", FixtureKind::cabinet, "n", 60, 18, 40);
+  room.fixture("b", FixtureKind::basin, "e", 30, 20, 18);
+  const auto routes = routeFigures(room.layout());
+  ASSERT_EQ(routes.size(), 2u);
+  EXPECT_EQ(routes[1].to, ElementId{"b"});
+  EXPECT_TRUE(routes[1].route.reachable);
+  EXPECT_NEAR(routes[1].route.width.inches(), 20, 0.02);
+}
+
 TEST(Figures, WithoutADoorThereAreNoRoutes) {
   RoomMaker room(96, 60);
   room.fixture("b", FixtureKind::bath, "e", 30, 60, 30);
