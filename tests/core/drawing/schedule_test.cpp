@@ -1,0 +1,65 @@
+// Rough openings in the door schedule, as trade guides on framing give them.
+#include <gtest/gtest.h>
+
+#include <algorithm>
+
+#include "core/drawing/sheet.h"
+#include "core/rules/check.h"
+#include "tests/core/plan/rooms.h"
+
+namespace elbowroom {
+namespace {
+
+using namespace literals;
+using test::RoomMaker;
+
+// The texts of all sheets in their order; a table is written row by row.
+std::vector<std::string> textsOf(const Layout& layout) {
+  std::vector<std::string> texts;
+  for (const Sheet& sheet : makeSheets(layout, check(layout, {}), {"2026-01-01", Paper::tabloid}))
+    for (const DrawItem& item : sheet.content)
+      if (const auto* text = std::get_if<TextPrim>(&item.prim)) texts.push_back(text->text);
+  return texts;
+}
+
+long count(const std::vector<std::string>& texts, const std::string& wanted) {
+  return std::count(texts.begin(), texts.end(), wanted);
+}
+
+struct RoughCase {
+  DoorAction action;
+  double leaf;
+  const char* size;
+  const char* rough;
+};
+
+// Hinged: leaf + 2 by height + 2 1/2. Pocket: twice the leaf + 1 by height + 4 1/2.
+TEST(DoorSchedule, GivesTheRoughOpening) {
+  const RoughCase cases[] = {
+      {DoorAction::hinged, 30, "30\" \u00d7 80\"", "32\" \u00d7 82 1/2\""},
+      {DoorAction::hinged, 36, "36\" \u00d7 80\"", "38\" \u00d7 82 1/2\""},
+      {DoorAction::pocket, 30, "30\" \u00d7 80\"", "61\" \u00d7 84 1/2\""},
+      {DoorAction::pocket, 32, "32\" \u00d7 80\"", "65\" \u00d7 84 1/2\""},
+      {DoorAction::pocket, 36, "36\" \u00d7 80\"", "73\" \u00d7 84 1/2\""},
+      {DoorAction::pocket, 24, "24\" \u00d7 80\"", "49\" \u00d7 84 1/2\""},
+  };
+  for (const RoughCase& c : cases) {
+    RoomMaker room(160, 100);
+    room.door("d", "n", 50, c.leaf, Hand::left, Swing::in).action = c.action;
+    const std::vector<std::string> texts = textsOf(room.layout());
+    EXPECT_EQ(count(texts, c.size), 1) << c.rough;
+    EXPECT_EQ(count(texts, c.rough), 1) << c.rough;
+  }
+}
+
+// Nobody publishes one for these; the schedule says who knows.
+TEST(DoorSchedule, LeavesOtherRoughOpeningsToTheMaker) {
+  RoomMaker room(160, 100);
+  room.door("d", "n", 50, 36, Hand::left, Swing::in).action = DoorAction::surfaceSliding;
+  const std::vector<std::string> texts = textsOf(room.layout());
+  EXPECT_EQ(count(texts, "by the maker"), 1);
+  EXPECT_EQ(count(texts, "32\""), 1) << "clear opening of a 36 in leaf";
+}
+
+}  // namespace
+}  // namespace elbowroom
