@@ -73,7 +73,8 @@ void slidingLeaf(Pen& pen, const WallFrame& wall, const PlacedOpening& placed, d
   const double thickness = std::max(park.t1 - park.t0, 0.5);
   if (!placed.park.empty()) pen.rectangle(Role::doorLeaf, park.s0, park.t0, park.s1, park.t0 + thickness, 0, true);
   const bool left = (park.s0 + park.s1) / 2 < (s0 + s1) / 2;
-  pen.rectangle(Role::hidden, s0, park.t0, s1, park.t0 + thickness);
+  const double beyond = (placed.opening.width.inches() - (s1 - s0)) / 2;  // the closed leaf covers its jambs
+  pen.rectangle(Role::hidden, s0 - beyond, park.t0, s1 + beyond, park.t0 + thickness);
   const double t = park.t0 - 1.6 * style.mm.inches();
   arrow(pen, left ? s1 : s0, left ? s0 : s1, t, 2 * style.mm.inches());
 }

@@ -94,7 +94,9 @@ Opening typicalDoor(DoorAction action, const Option& forIds) {
   o.id = freshId(forIds, "door");
   o.kind = OpeningKind::door;
   o.action = action;
-  o.width = action == DoorAction::doubleLeaf ? 48_in : 30_in;
+  o.width = 30_in;
+  if (action == DoorAction::doubleLeaf) o.width = 48_in;
+  if (action == DoorAction::surfaceSliding) o.width = 36_in;  // for an opening of 32
   o.height = 80_in;
   if (action == DoorAction::pocket || action == DoorAction::surfaceSliding) o.toward = Hand::right;
   return o;

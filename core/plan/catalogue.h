@@ -22,6 +22,7 @@ const KindInfo& infoOf(FixtureKind);
 
 // A fixture of generic trade size (sizes and their grade: comfort.md section 12), placed at the origin.
 Fixture typicalFixture(FixtureKind, const Option& forIds);
+// A 30 in leaf; double 48 in; surface sliding 36 in, for an opening of 32.
 Opening typicalDoor(DoorAction, const Option& forIds);
 Opening typicalWindow(const Option& forIds);
 // Stock leaf widths, ascending (comfort.md section 2).

@@ -13,6 +13,7 @@ using namespace literals;
 
 constexpr Length kGap = Length::nanometres(3'175'000);        // 1/8 in
 constexpr Length kPinOffset = Length::nanometres(6'350'000);  // 1/4 in
+constexpr Length kSlidingOverlap = 2_in;  // at each side (comfort table of doors: 1 least, 2 usual)
 constexpr Length kPocketProud = Length::nanometres(12'700'000);  // 1/2 in, from memory
 
 Length orNothing(Length value) { return std::max(value, Length{}); }
@@ -37,6 +38,11 @@ Length doubleClear(const Opening& door, double angle) {
 
 }  // namespace
 
+Length openingWidth(const Opening& opening) {
+  const bool slides = opening.kind == OpeningKind::door && opening.action == DoorAction::surfaceSliding;
+  return slides ? orNothing(opening.width - 2 * kSlidingOverlap) : opening.width;
+}
+
 Length clearOpening(const PlacedOpening& placed, Angle opens) {
   const Opening& door = placed.opening;
   if (door.kind == OpeningKind::window) return door.width;
@@ -46,7 +52,7 @@ Length clearOpening(const PlacedOpening& placed, Angle opens) {
     case DoorAction::doubleLeaf: return doubleClear(door, angle);
     case DoorAction::pocket: return orNothing(door.width - kPocketProud);
     case DoorAction::surfaceSliding:
-    case DoorAction::cased: return door.width;
+    case DoorAction::cased: return openingWidth(door);
     case DoorAction::bifold:
       // The guided end stands at W cos(angle) from the hinge jamb; folded, the two panels lie side by side.
       return orNothing(door.width - door.width.scaled(std::cos(angle)) - 2 * layout_parts::leafThickness(door));

@@ -42,12 +42,12 @@ struct PlacedFixture {
 struct PlacedOpening {
   Opening opening;
   int wall = -1;
-  Point left, right;        // jambs on the inside face (of the leaf width; cased: the opening)
+  Point left, right;        // jambs on the inside face, openingWidth apart
   Outline in_wall;          // the hole through the wall's body
   std::vector<Leaf> leaves; // hinged: 1; double: 2; bifold: 2 quarters that cover its panels
   bool leaves_inside = false;       // they sweep this room's floor
   Outline cavity;           // pocket: the recess in the wall (2W + 1 in with the opening), leaf's parking part
-  Outline park;             // surface sliding: leaf parked beside the opening, on the room side
+  Outline park;             // surface sliding: the whole leaf parked beside the opening, on the room side
 };
 
 struct Layout {
@@ -73,6 +73,11 @@ Layout deriveLayout(const Plan& plan, std::size_t option);
 // Width x depth rectangle of a fixture's placement, and its true outline.
 Outline fixtureRectangle(const Option&, const Fixture&);
 Outline fixtureOutline(const Option&, const Fixture&);
+
+// Jamb to jamb: the leaf's width, which the plan states. A surface-sliding leaf covers its opening by 2 in at
+// each side (usual overlap of trade articles), so its opening is 4 in less than the leaf. Window,
+// cased: the opening as stated.
+Length openingWidth(const Opening&);
 
 // Clear opening of a door in its present surroundings (comfort.md section 2, T03 and T04):
 //  hinged/double: leaf width + gaps - (pin offset + thickness) - stop at 90 degrees, or less where it cannot

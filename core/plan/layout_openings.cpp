@@ -9,7 +9,6 @@ namespace {
 using namespace literals;
 
 constexpr Length kPocketSpare = 1_in;      // pocket rough opening 2W + 1 in
-constexpr Length kSlidingOverlap = 2_in;   // at each side of the opening
 // Between the wall's face and the pocket: 1/2 in board and 5/8 in split stud.
 constexpr Length kPocketFace = Length::nanometres(28'575'000);
 
@@ -54,19 +53,18 @@ Outline onWall(const WallFrame& wall, Length s0, Length s1, Length low, Length h
 
 Length leafThickness(const Opening& opening) { return opening.leaf_thickness.value_or(1.375_in); }
 
-Length slidingLeafWidth(const Opening& opening) { return opening.width + 2 * kSlidingOverlap; }
-
 Length parkingLength(const Opening& opening) {
   if (opening.kind != OpeningKind::door) return {};
   if (opening.action == DoorAction::pocket) return opening.width + kPocketSpare;
-  if (opening.action == DoorAction::surfaceSliding) return slidingLeafWidth(opening);
+  if (opening.action == DoorAction::surfaceSliding) return opening.width;
   return {};
 }
 
 WallBeside wallBeside(const Option& option, const Opening& opening, Hand side) {
   const std::size_t wall = wallIndex(option, opening.wall).value();
   const std::size_t count = option.room.walls.size();
-  const Length low = opening.along - opening.width / 2, high = opening.along + opening.width / 2;
+  const Length reach = openingWidth(opening) / 2;
+  const Length low = opening.along - reach, high = opening.along + reach;
   const bool left = side == Hand::left;
   WallBeside beside;
   beside.length = left ? low : wallLine(option, wall).length - high;
@@ -74,7 +72,10 @@ WallBeside wallBeside(const Option& option, const Opening& opening, Hand side) {
   for (const Opening& other : option.openings) {
     if (other.id == opening.id || other.wall != opening.wall) continue;
     if ((other.along < opening.along) != left) continue;
-    const Length free = left ? low - (other.along + other.width / 2) : (other.along - other.width / 2) - high;
+    // A pocket lies inside the wall and meets the other opening; a sliding leaf meets the other's leaf too.
+    const bool in_wall = opening.action == DoorAction::pocket;
+    const Length half = (in_wall ? openingWidth(other) : other.width) / 2;
+    const Length free = left ? low - (other.along + half) : (other.along - half) - high;
     if (free < beside.length) beside = {free, other.id, false};
   }
   return beside;
@@ -93,7 +94,7 @@ PlacedOpening placeOpening(const Option& option, const std::vector<WallFrame>& w
   if (!index) return placed;
   placed.wall = static_cast<int>(*index);
   const WallFrame& wall = walls[*index];
-  const Length s0 = opening.along - opening.width / 2, s1 = opening.along + opening.width / 2;
+  const Length half = openingWidth(opening) / 2, s0 = opening.along - half, s1 = opening.along + half;
   placed.left = wall.at(s0);
   placed.right = wall.at(s1);
   placed.in_wall = onWall(wall, s0, s1, -wall.thickness, {});

@@ -23,9 +23,7 @@ Outline outlineInFrame(const Fixture& fixture);
 
 // Leaf, stop and gap sizes where the plan does not say (comfort table of doors: 1 3/8 leaf, 7/16 stop).
 Length leafThickness(const Opening& opening);
-// A surface-sliding leaf covers its opening by this much at both sides (2 in usual).
-Length slidingLeafWidth(const Opening& opening);
-// Wall beside the opening that a parked leaf needs: pocket W + 1 in, surface sliding its leaf; else 0.
+// Wall beside the opening that a parked leaf needs: pocket W + 1 in, surface sliding the leaf W; else 0.
 Length parkingLength(const Opening& opening);
 
 // Free wall from the opening's jamb on that side to the corner or to the next opening of the same wall.

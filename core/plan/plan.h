@@ -62,7 +62,7 @@ struct Opening {
   OpeningKind kind = OpeningKind::door;
   ElementId wall;
   Length along;   // wall's left end to the opening's centreline
-  Length width;   // door: the leaf (cased: the opening); window: the opening
+  Length width;   // door: the leaf, also where it slides (cased: the opening); window: the opening
   Length height;
   std::optional<Length> sill;  // windows: above finished floor
   DoorAction action = DoorAction::hinged;

@@ -67,7 +67,7 @@ DoorFigures doorFigures(const Layout& layout, const PlacedOpening& placed) {
   if (placed.leaves_inside) figures.floor_taken = figures.sweep;
   figures.clear_opening = clearOpening(placed, figures.opens);
   if (door.action == DoorAction::pocket) figures.wall_needed = 2 * door.width + 1_in;
-  if (door.action == DoorAction::surfaceSliding) figures.wall_needed = door.width + 4_in;
+  if (door.action == DoorAction::surfaceSliding) figures.wall_needed = door.width;
   figures.troubles = doorTroubles(layout, placed);
   return figures;
 }

@@ -19,7 +19,7 @@ struct DoorFigures {
   Area sweep;                         // quarter circle(s) of the leaf or leaves, wherever they swing
   Area square;                        // the keep-clear square(s)
   Area floor_taken;                   // of this room: sweep if it swings in, else 0
-  Length wall_needed;                 // pocket: 2W + 1 in; surface sliding: free strip = leaf; else 0
+  Length wall_needed;                 // pocket: 2W + 1 in; surface sliding: free strip = leaf W; else 0
   std::vector<Trouble> troubles;
 };
 

@@ -72,12 +72,12 @@ OpeningPage::OpeningPage(Session& session, QWidget* parent) : Page(session, pare
   connect(thickness_, &LengthEdit::committed, this,
           [this](Length l) { put([l](Opening& o) { o.leaf_thickness = l; }, thickness_); });
   connect(left_, &LengthEdit::committed, this,
-          [this](Length l) { put([l](Opening& o) { o.along = l + o.width / 2; }, left_); });
+          [this](Length l) { put([l](Opening& o) { o.along = l + openingWidth(o) / 2; }, left_); });
   connect(right_, &LengthEdit::committed, this, [this](Length l) {
     const Opening* o = opening();
     if (!o) return;
     const Length wall = wallLength(session_, o->wall);
-    put([=](Opening& next) { next.along = wall - l - next.width / 2; }, right_);
+    put([=](Opening& next) { next.along = wall - l - openingWidth(next) / 2; }, right_);
   });
   connect(remove_, &QPushButton::clicked, this, [this] {
     session_.perform(RemoveElements{{selectedOne(session_)}}, tr("Remove %1").arg(title()));
@@ -126,8 +126,8 @@ void OpeningPage::refresh() {
   height_->setLength(o->height, unit);
   sill_->setLength(o->sill, unit);
   thickness_->setLength(o->leaf_thickness.value_or(1.375_in), unit);
-  left_->setLength(o->along - o->width / 2, unit);
-  right_->setLength(wallLength(session_, o->wall) - o->along - o->width / 2, unit);
+  left_->setLength(o->along - openingWidth(*o) / 2, unit);
+  right_->setLength(wallLength(session_, o->wall) - o->along - openingWidth(*o) / 2, unit);
 }
 
 }  // namespace elbowroom::ui

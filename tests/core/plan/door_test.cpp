@@ -1,5 +1,7 @@
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
 #include "core/plan/layout.h"
 #include "core/rules/measures.h"
 #include "tests/core/plan/rooms.h"
@@ -53,7 +55,9 @@ TEST(ClearOpening, OtherActions) {
   door.action = DoorAction::pocket;
   EXPECT_DOUBLE_EQ(clearAt(door, 30), 29.5);
   door.action = DoorAction::surfaceSliding;
-  EXPECT_DOUBLE_EQ(clearAt(door, 32), 32);
+  EXPECT_DOUBLE_EQ(clearAt(door, 36), 32);  // the leaf covers 2 in of wall at each side of its opening
+  EXPECT_DOUBLE_EQ(clearAt(door, 40), 36);
+  EXPECT_DOUBLE_EQ(clearAt(door, 3), 0);
   door.action = DoorAction::cased;
   EXPECT_DOUBLE_EQ(clearAt(door, 32), 32);
   door.action = DoorAction::bifold;
@@ -203,15 +207,18 @@ TEST(Pocket, IsRefusedAtACornerAnOpeningOrPipes) {
 TEST(SurfaceSliding, NeedsItsOwnWidthOfWall) {
   const std::pair<double, double> table[] = {{32, 36}, {36, 40}};
   for (const auto& [opening, leaf] : table) {
-    const RoomMaker fits = sliding(DoorAction::surfaceSliding, leaf + opening / 2, opening, Hand::left);
+    const RoomMaker fits = sliding(DoorAction::surfaceSliding, leaf + opening / 2, leaf, Hand::left);
     const Layout layout = fits.layout();
+    EXPECT_EQ(distance(layout.openings[0].left, layout.openings[0].right), in(opening));
+    EXPECT_EQ(areaOf(layout.openings[0].in_wall), in(opening) * in(4.5));
+    EXPECT_EQ(doorFigures(layout, layout.openings[0]).clear_opening, in(opening));
     EXPECT_EQ(doorFigures(layout, layout.openings[0]).wall_needed, in(leaf));
     const Box park = boundsOf(layout.openings[0].park);
     EXPECT_EQ(park.low.x, in(0));
     EXPECT_EQ(park.high.x, in(leaf));
     EXPECT_TRUE(doorTroubles(layout, layout.openings[0]).empty());
 
-    const RoomMaker misses = sliding(DoorAction::surfaceSliding, leaf + opening / 2 - 1, opening, Hand::left);
+    const RoomMaker misses = sliding(DoorAction::surfaceSliding, leaf + opening / 2 - 1, leaf, Hand::left);
     const Layout tight = misses.layout();
     const auto troubles = doorTroubles(tight, tight.openings[0]);
     ASSERT_EQ(troubles.size(), 1u);
@@ -221,7 +228,7 @@ TEST(SurfaceSliding, NeedsItsOwnWidthOfWall) {
 }
 
 TEST(SurfaceSliding, FixtureAgainstTheWallBlocksTheStrip) {
-  RoomMaker room = sliding(DoorAction::surfaceSliding, 25, 30, Hand::right);  // leaf 34 parks from 40 to 74
+  RoomMaker room = sliding(DoorAction::surfaceSliding, 25, 34, Hand::right);  // 30: parks at 40 to 74
   room.fixture("cab", FixtureKind::cabinet, "n", 80, 18, 14);                 // from 71
   room.standing("far", FixtureKind::cabinet, 50, 30, 18, 14);
   const Layout layout = room.layout();
@@ -230,6 +237,40 @@ TEST(SurfaceSliding, FixtureAgainstTheWallBlocksTheStrip) {
   EXPECT_EQ(troubles[0].kind, DoorTrouble::slideMeetsFixture);
   EXPECT_EQ(troubles[0].other, ElementId{"cab"});
   EXPECT_EQ(troubles[0].short_by, 3_in);
+}
+
+// A cabinet turned by 30 degrees: its back left corner, 1/2 in from the wall, is nearer to the jamb than the
+// place where its left side leaves the strip that the leaf of 1 3/8 in takes.
+TEST(SurfaceSliding, CornerWithinTheStripBlocksIt) {
+  RoomMaker room = sliding(DoorAction::surfaceSliding, 25, 34, Hand::right);  // parks from 40 to 74
+  const double turn = std::numbers::pi / 6, c = std::cos(turn), s = std::sin(turn);
+  Fixture& cabinet = room.standing("cab", FixtureKind::cabinet, 0, 0, 10, 40);
+  // Its back left corner as placed, (-5, 20) from the centre (y up), turned counter-clockwise by 30 degrees.
+  const double corner_x = -5 * c - 20 * s, corner_y = -5 * s + 20 * c;
+  cabinet.placement = Standing{room.at(70 - corner_x, 0.5 + corner_y), 30_deg};
+  const Layout layout = room.layout();
+  const Outline& footprint = layout.fixtures[0].footprint;
+  EXPECT_TRUE(std::any_of(footprint.begin(), footprint.end(),
+                          [&](Point p) { return distance(p, room.at(70, 0.5)) < 0.001_in; }));
+  const auto troubles = doorTroubles(layout, layout.openings[0]);
+  ASSERT_EQ(troubles.size(), 1u);
+  EXPECT_EQ(troubles[0].kind, DoorTrouble::slideMeetsFixture);
+  EXPECT_NEAR(troubles[0].short_by.inches(), 4, 1e-6);
+}
+
+// Another leaf that slides on the same wall stands 2 in beyond its jambs; a pocket ends at the jamb.
+TEST(SurfaceSliding, MeetsTheLeafOfTheNextDoor) {
+  for (const DoorAction action : {DoorAction::surfaceSliding, DoorAction::pocket}) {
+    RoomMaker room = sliding(action, 25, 34, Hand::right);
+    room.door("next", "n", 90, 36, Hand::left, Swing::in).action = DoorAction::surfaceSliding;
+    const Layout layout = room.layout();
+    const auto troubles = doorTroubles(layout, layout.openings[0]);
+    ASSERT_EQ(troubles.size(), 1u);
+    const bool slides = action == DoorAction::surfaceSliding;
+    EXPECT_EQ(troubles[0].kind, slides ? DoorTrouble::slideMeetsOpening : DoorTrouble::pocketMeetsOpening);
+    // 34 wanted from the jamb at 40 to the leaf at 72; 34 + 1 from the jamb at 42 to the jamb at 74.
+    EXPECT_EQ(troubles[0].short_by, slides ? 2_in : 3_in);
+  }
 }
 
 TEST(Bifold, TwoQuarterCirclesCoverItsPanels) {
