@@ -1,4 +1,4 @@
-// Figures of the 2010 ADA Standards that are rectangles on a floor: each fits at its value, not an inch below.
+// Figures of the 2010 ADA Standards that are rectangles on a floor: each fits at its value, not 1 in below.
 #include <gtest/gtest.h>
 
 #include "core/geometry/free_floor.h"
@@ -40,7 +40,7 @@ FreeFloor alcove(double width, double depth) {
                      at(100, low), at(-100, low), at(-100, -depth), at(left, -depth)};
   return FreeFloor(room, {});
 }
-// 305.7: confined on three sides, the space grows where the alcove is deeper than `deep`; `out` from the back.
+// 305.7: confined on three sides, the space grows where the alcove is deeper than `deep`; `out`: from back.
 Fit inAlcove(double width, double depth, double across, double deep, double grown, double out) {
   const double needed = depth > deep ? grown : across;
   return fitAt(alcove(width, depth), -needed / 2, -out, needed, out);
