@@ -67,9 +67,11 @@ void History::abandon() {
   ++revision_;
 }
 
+void History::markUnsaved() { saved_.reset(); }
+
 void History::markSaved() { saved_ = steps_[at_].plan; }
 
-bool History::savedIsCurrent() const { return saved_ == steps_[at_].plan || *saved_ == plan(); }
+bool History::savedIsCurrent() const { return saved_ && (saved_ == steps_[at_].plan || *saved_ == plan()); }
 
 long History::revision() const { return revision_; }
 

@@ -31,6 +31,7 @@ class History {
   void abandon();
 
   void markSaved();
+  void markUnsaved();  // the present plan is on no disk, for instance a recovered copy
   bool savedIsCurrent() const;
   // Counts up with every change of plan(); equal numbers mean the same plan.
   long revision() const;

@@ -203,6 +203,23 @@ TEST_F(CanvasTest, TheTurningCircleSaysWhetherItFitsAndJumpsToWhereItDoes) {
   EXPECT_TRUE(circle.fit(session.layout()).fits);
 }
 
+TEST_F(CanvasTest, AHandleTurnsWhatStandsFree) {
+  drawRoom();
+  canvas.startPlacing("fixture:cabinet");
+  const QPointF at = canvas.map().toPx({48_in, 30_in});
+  QMouseEvent press(QEvent::MouseButtonPress, at, canvas.mapToGlobal(at), Qt::LeftButton, Qt::LeftButton, Qt::ShiftModifier);
+  QApplication::sendEvent(&canvas, &press);
+  ASSERT_TRUE(std::holds_alternative<Standing>(session.option().fixtures[0].placement));
+  const Point center = session.layout().fixtures[0].center;
+  const auto handle = turnerOf(session.layout(), session.option().fixtures[0].id, canvas.map().fromPx(22));
+  ASSERT_TRUE(handle);
+  drag(handle->x, handle->y, center.x + 20_in, center.y);
+  drop(center.x + 20_in, center.y);
+  // The front, which faced -y, now faces +x: a quarter turn counter-clockwise.
+  EXPECT_EQ(std::get<Standing>(session.option().fixtures[0].placement).turn, 90_deg);
+  EXPECT_EQ(session.layout().fixtures[0].center, center);
+}
+
 TEST_F(CanvasTest, TheWheelZoomsAboutTheCursor) {
   drawRoom();
   const QPointF cursor(300, 260);

@@ -145,6 +145,29 @@ class CornerDrag : public Drag {
   std::optional<Segment> guide_;
 };
 
+class TurnDrag : public Drag {
+ public:
+  TurnDrag(CanvasContext& context, const PlacedFixture& placed)
+      : context_(context), fixture_(placed.fixture), center_(placed.center) {}
+
+  void to(const Pointer& pointer) override {
+    // At turn 0 the front faces -y.
+    Angle turn = Direction::between(center_, pointer.plan).angle() + Angle::fromDegrees(90);
+    if (pointer.snaps()) turn = Angle::fromDegrees(15 * std::round(turn.degrees() / 15));
+    turn_ = turn.normalised();
+    Fixture turned = fixture_;
+    turned.placement = Standing{center_, turn_};
+    context_.session().dragTo(PutFixtures{{turned}}, QObject::tr("Turn %1").arg(nameOf(context_.session(), fixture_.id)));
+  }
+  QString words() const override { return QObject::tr("turned %1°").arg(turn_.degrees(), 0, 'f', 1); }
+
+ private:
+  CanvasContext& context_;
+  Fixture fixture_;
+  Point center_;
+  Angle turn_;
+};
+
 // Several fixtures and openings together: each keeps its own wall or its own turn.
 class GroupDrag : public Drag {
  public:
@@ -181,6 +204,9 @@ std::unique_ptr<Drag> startDrag(CanvasContext& context, const Hit& hit, const Po
   const Layout& layout = session.layout();
   if (hit.kind == Hit::Kind::fixture && session.selection().size() > 1 && session.selection().contains(hit.id))
     return std::make_unique<GroupDrag>(context, pressed.plan);
+  if (hit.kind == Hit::Kind::turner)
+    for (const PlacedFixture& placed : layout.fixtures)
+      if (placed.fixture.id == hit.id) return std::make_unique<TurnDrag>(context, placed);
   if (hit.kind == Hit::Kind::fixture)
     for (const PlacedFixture& placed : layout.fixtures)
       if (placed.fixture.id == hit.id) return std::make_unique<FixtureDrag>(context, placed, pressed.plan);

@@ -85,6 +85,13 @@ std::vector<ElementId> elementsWithin(const Layout& layout, const Box& box) {
   return ids;
 }
 
+std::optional<Point> turnerOf(const Layout& layout, const ElementId& id, Length off) {
+  for (const PlacedFixture& placed : layout.fixtures)
+    if (placed.fixture.id == id && std::holds_alternative<Standing>(placed.fixture.placement))
+      return placed.front_center + off * placed.facing;
+  return std::nullopt;
+}
+
 Outline outlineOf(const Layout& layout, const ElementId& id) {
   for (const PlacedFixture& fixture : layout.fixtures)
     if (fixture.fixture.id == id) return fixture.footprint;

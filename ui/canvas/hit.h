@@ -8,7 +8,7 @@
 namespace elbowroom::ui {
 
 struct Hit {
-  enum class Kind { none, corner, fixture, opening, wall };
+  enum class Kind { none, turner, corner, fixture, opening, wall };
   Kind kind = Kind::none;
   ElementId id;       // corner: the wall whose left end it is
 };
@@ -19,6 +19,8 @@ Hit hitAt(const Layout&, Point, Length reach, bool corners);
 int findingAt(const Report&, Point, Length reach);
 // Everything whose outline lies wholly within the box.
 std::vector<ElementId> elementsWithin(const Layout&, const Box&);
+// Where the handle stands that turns a free-standing fixture: before its front, `off` away.
+std::optional<Point> turnerOf(const Layout&, const ElementId&, Length off);
 // The outline to light up for an element; empty when it has none.
 Outline outlineOf(const Layout&, const ElementId&);
 

@@ -26,7 +26,12 @@ void SelectTool::press(const Pointer& pointer) {
     return;
   }
   Session& session = context_.session();
-  const Hit hit = hitAt(session.layout(), pointer.plan, context_.snapRules(pointer).reach, true);
+  const Length reach = context_.snapRules(pointer).reach;
+  if (const auto handle = turner(); handle && distance(*handle, pointer.plan) <= reach) {
+    pressed_on_ = Hit{Hit::Kind::turner, *session.selection().begin()};
+    return;
+  }
+  const Hit hit = hitAt(session.layout(), pointer.plan, reach, true);
   const bool add = pointer.keys.testFlag(Qt::ControlModifier);
   if (hit.kind == Hit::Kind::none && stand_in_.shown() && contains(stand_in_.outline(), pointer.plan)) {
     stand_in_grabbed_ = true;
@@ -57,7 +62,9 @@ void SelectTool::move(const Pointer& pointer, bool down) {
     hover_ = hitAt(session.layout(), pointer.plan, context_.snapRules(pointer).reach, true);
     bool over_label = false;
     for (const LiveDimension& dim : liveDimensions(context_)) over_label |= dim.label_box.contains(pointer.px);
+    const auto handle = turner();
     cursor_ = over_label ? Qt::IBeamCursor
+              : handle && distance(*handle, pointer.plan) <= context_.snapRules(pointer).reach ? Qt::PointingHandCursor
               : stand_in_.grabs(pointer.plan) ? Qt::OpenHandCursor
               : hover_.kind == Hit::Kind::none ? Qt::ArrowCursor
               : hover_.kind == Hit::Kind::corner ? Qt::CrossCursor : Qt::SizeAllCursor;
@@ -249,27 +256,51 @@ void SelectTool::removeSelected() {
   if (!ids.empty()) session.perform(RemoveElements{ids}, QObject::tr("Delete %1").arg(what));
 }
 
-void SelectTool::duplicateSelected() {
+void SelectTool::addCopies(const std::vector<PlacedFixture>& originals, const QString& label) {
   Session& session = context_.session();
   Option scratch = session.option();  // fresh ids must not repeat among the copies
   std::vector<Fixture> copies;
   std::set<ElementId> chosen;
   const Length off = context_.unit() == Unit::inches ? 6_in : 150_mm;
-  for (const PlacedFixture& placed : session.layout().fixtures) {
-    if (!session.selection().contains(placed.fixture.id)) continue;
+  for (const PlacedFixture& placed : originals) {
     Fixture copy = placed.fixture;
     copy.id = freshId(scratch, copy.id.text);
-    if (auto* on_wall = std::get_if<OnWall>(&copy.placement)) on_wall->along += copy.width;
-    if (auto* standing = std::get_if<Standing>(&copy.placement)) standing->at = standing->at + Vector{off, -off};
+    if (auto* on_wall = std::get_if<OnWall>(&copy.placement); on_wall && findWall(scratch, on_wall->wall)) {
+      on_wall->along += copy.width;
+    } else if (on_wall) {
+      copy.placement = Standing{placed.center, placed.facing.angle() + 90_deg};
+    } else if (auto* standing = std::get_if<Standing>(&copy.placement)) {
+      standing->at = standing->at + Vector{off, -off};
+    }
     scratch.fixtures.push_back(copy);
     chosen.insert(copy.id);
     copies.push_back(std::move(copy));
   }
-  if (copies.empty()) {
-    emit session.refused(QObject::tr("Select a fixture to duplicate."));
-    return;
-  }
-  if (session.perform(PutFixtures{copies}, QObject::tr("Duplicate"))) session.select(chosen);
+  if (session.perform(PutFixtures{copies}, label)) session.select(chosen);
+}
+
+void SelectTool::duplicateSelected() {
+  copySelected();
+  if (!copied_.empty()) addCopies(copied_, QObject::tr("Duplicate"));
+}
+
+void SelectTool::copySelected() {
+  Session& session = context_.session();
+  std::vector<PlacedFixture> chosen;
+  for (const PlacedFixture& placed : session.layout().fixtures)
+    if (session.selection().contains(placed.fixture.id)) chosen.push_back(placed);
+  if (chosen.empty()) emit session.refused(QObject::tr("Select a fixture to copy."));
+  else copied_ = std::move(chosen);
+}
+
+void SelectTool::paste() {
+  if (!copied_.empty()) addCopies(copied_, QObject::tr("Paste"));
+}
+
+std::optional<Point> SelectTool::turner() const {
+  const Session& session = context_.session();
+  if (session.selection().size() != 1) return std::nullopt;
+  return turnerOf(session.layout(), *session.selection().begin(), context_.map().fromPx(22));
 }
 
 void SelectTool::turnSelected(Angle by) {
@@ -331,6 +362,13 @@ void SelectTool::paint(QPainter& painter) {
     } else if (const Outline outline = outlineOf(layout, hover_.id); !outline.empty()) {
       context_.draw(painter, {{PolyPrim{outline, true, false}, Role::guide, {}}});
     }
+  }
+  if (const auto handle = turner()) {
+    const QPointF at = context_.map().toPx(*handle);
+    painter.setPen(QPen(QGuiApplication::palette().color(QPalette::Highlight), 1.5));
+    painter.setBrush(QGuiApplication::palette().color(QPalette::Base));
+    painter.drawEllipse(at, 7, 7);
+    painter.drawArc(QRectF(at.x() - 3.5, at.y() - 3.5, 7, 7), 40 * 16, 280 * 16);
   }
   if (drag_) drag_->paint(painter);
   paintLiveDimensions(painter, context_, liveDimensions(context_), active_dimension_);

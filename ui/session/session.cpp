@@ -23,9 +23,18 @@ Session::Session(Plan plan, QObject* parent) : QObject(parent), history_(std::mo
 }
 
 void Session::recompute() {
+  // The report reorders as outcomes change; what is lit stays the same finding, not the same row.
+  std::optional<Finding> lit;
+  if (lit_ >= 0) lit = report_.findings[static_cast<std::size_t>(lit_)];
   layout_ = deriveLayout(plan(), option_);
   report_ = check(layout_, choiceOf(plan()));
-  if (lit_ >= static_cast<int>(report_.findings.size())) lit_ = -1;
+  lit_ = -1;
+  if (!lit) return;
+  for (std::size_t i = 0; i < report_.findings.size() && lit_ < 0; ++i) {
+    const Finding& finding = report_.findings[i];
+    if (finding.rule == lit->rule && finding.book == lit->book && finding.subjects == lit->subjects)
+      lit_ = static_cast<int>(i);
+  }
 }
 
 bool Session::perform(Change change, const QString& label, const QString& mergeKey) {
@@ -153,6 +162,7 @@ void Session::restart(Plan plan, bool saved) {
   drag_base_.reset();
   history_ = History(std::move(plan));
   if (saved) history_.markSaved();
+  else history_.markUnsaved();
   option_ = 0;
   selection_.clear();
   lit_ = -1;

@@ -73,6 +73,10 @@ void Actions::editMenu() {
   menu->addSeparator();
   remove_ = add(menu, tr("&Delete"), QKeySequence::Delete, tr("Take what is selected out of this option"),
                 [this] { canvas_.selectTool().removeSelected(); });
+  copy_ = add(menu, tr("&Copy"), QKeySequence::Copy, tr("Copy the selected fixtures, also for another option"),
+              [this] { canvas_.selectTool().copySelected(); refresh(); });
+  paste_ = add(menu, tr("&Paste"), QKeySequence::Paste, tr("Put the copied fixtures into this option"),
+               [this] { canvas_.selectTool().paste(); });
   duplicate_ = add(menu, tr("D&uplicate"), QKeySequence("Ctrl+D"), tr("Another of what is selected"),
                    [this] { canvas_.selectTool().duplicateSelected(); });
   turn_left_ = add(menu, tr("Turn &left"), QKeySequence("Ctrl+["), tr("Quarter turn counter-clockwise"),
@@ -215,6 +219,8 @@ void Actions::refresh() {
   }
   remove_->setEnabled(!session_.selection().empty());
   duplicate_->setEnabled(fixture);
+  copy_->setEnabled(fixture);
+  paste_->setEnabled(canvas_.selectTool().canPaste());
   turn_left_->setEnabled(fixture);
   turn_right_->setEnabled(fixture);
   flip_->setEnabled(door);

@@ -32,7 +32,7 @@ class Actions : public QObject {
   PlanCanvas& canvas_;
   FileFlow& files_;
   QMenu* recent_ = nullptr;
-  QAction *undo_, *redo_, *remove_, *duplicate_, *turn_left_, *turn_right_, *flip_;
+  QAction *undo_, *redo_, *remove_, *duplicate_, *copy_, *paste_, *turn_left_, *turn_right_, *flip_;
   QAction *draw_room_, *circle_, *floor_space_, *jump_, *inches_, *millimetres_;
   QAction *zones_, *turning_, *wall_strip_, *sheets_, *save_, *fit_, *open_;
 };
