@@ -49,7 +49,7 @@ std::vector<PageContent> findingPages(const Layout& layout, const Report& report
       pages.row({{std::to_string(++number), "", true}, {text.headline, joined({text.why, text.detail}), true},
                  {text.measured, ""}, {text.needed, ""}, {text.by.empty() ? text.outcome : text.by, ""},
                  {source, text.grade}},
-                [&](double x, double y) { return drawMark(finding.outcome, paperPoint(x + 1.9, y), style, {}); });
+                [&](double x, double y) { return drawMark(finding.outcome, pointFromMillimetres(x + 1.9, y), style, {}); });
     }
     pages.end();
   }

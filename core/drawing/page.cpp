@@ -21,16 +21,16 @@ double cautionHeight(Paper paper) { return static_cast<double>(cautionOn(paper).
 
 }  // namespace
 
-Point paperPoint(double x_mm, double y_mm) {
-  return {Length::fromMillimetres(x_mm), Length::fromMillimetres(y_mm)};
+Point pointFromMillimetres(double x, double y) {
+  return {Length::fromMillimetres(x), Length::fromMillimetres(y)};
 }
 
 void PaperPen::line(Role role, double x0, double y0, double x1, double y1) {
-  list_.push_back({LinePrim{paperPoint(x0, y0), paperPoint(x1, y1)}, role, {}});
+  list_.push_back({LinePrim{pointFromMillimetres(x0, y0), pointFromMillimetres(x1, y1)}, role, {}});
 }
 
 void PaperPen::rectangle(Role role, double x0, double y0, double x1, double y1, bool filled) {
-  list_.push_back({PolyPrim{{paperPoint(x0, y0), paperPoint(x1, y0), paperPoint(x1, y1), paperPoint(x0, y1)}, true,
+  list_.push_back({PolyPrim{{pointFromMillimetres(x0, y0), pointFromMillimetres(x1, y0), pointFromMillimetres(x1, y1), pointFromMillimetres(x0, y1)}, true,
                             filled},
                    role, {}});
 }
@@ -38,7 +38,7 @@ void PaperPen::rectangle(Role role, double x0, double y0, double x1, double y1, 
 void PaperPen::text(double x, double y, const std::string& words, double height, Role role, bool bold, AnchorH h) {
   if (words.empty()) return;
   TextPrim text;
-  text.at = paperPoint(x, y);
+  text.at = pointFromMillimetres(x, y);
   text.text = words;
   text.height = Length::fromMillimetres(height);
   text.h = h;

@@ -18,7 +18,7 @@ inline constexpr double kCaptionTextMm = 2.3;
 inline constexpr double kNoteTextMm = 2.6;
 inline constexpr double kLineStepMm = 3.7;
 
-Point paperPoint(double x_mm, double y_mm);
+Point pointFromMillimetres(double x, double y);
 
 class PaperPen {
  public:

@@ -50,7 +50,7 @@ void Column::north(const std::optional<Angle>& north) {
   const double r = 6, x = left() + r, y = y_ - r - 0.5;
   const double turn = north ? north->radians() : 0;
   // Local frame: y towards north.
-  Pen mark({paperPoint(x, y), {std::cos(turn), std::sin(turn)}, {-std::sin(turn), std::cos(turn)}}, {});
+  Pen mark({pointFromMillimetres(x, y), {std::cos(turn), std::sin(turn)}, {-std::sin(turn), std::cos(turn)}}, {});
   const auto in = [](double mm) { return mm / 25.4; };
   mark.circle(north ? Role::northMark : Role::hidden, 0, 0, in(r));
   if (north) {
@@ -132,11 +132,11 @@ void Column::legend(const Layout& layout, const std::set<Role>& used, const Repo
   const auto mark = [&](Outcome outcome) {
     return [this, outcome](double x0, double x1, double y) {
       if (outcome == Outcome::shortfall) {
-        const Outline zone{paperPoint(x0, y - 1.5), paperPoint(x0 + 4.6, y - 1.5), paperPoint(x0 + 4.6, y + 1.5), paperPoint(x0, y + 1.5)};
+        const Outline zone{pointFromMillimetres(x0, y - 1.5), pointFromMillimetres(x0 + 4.6, y - 1.5), pointFromMillimetres(x0 + 4.6, y + 1.5), pointFromMillimetres(x0, y + 1.5)};
         pen_.add({{HatchPrim{zone, Length::fromMillimetres(1.1)}, Role::hatchShort, {}},
                   {PolyPrim{zone, true, false}, Role::hatchShort, {}}});
       }
-      pen_.add(drawMark(outcome, paperPoint(x1 - 2, y), style_, {}));
+      pen_.add(drawMark(outcome, pointFromMillimetres(x1 - 2, y), style_, {}));
     };
   };
   if (seen(Outcome::shortfall)) entry("Short of what is needed", mark(Outcome::shortfall));
@@ -157,7 +157,7 @@ void Column::legend(const Layout& layout, const std::set<Role>& used, const Repo
   if (pipes) {
     entry("Wall with pipes", [this](double x0, double x1, double y) {
       pen_.rectangle(Role::wallCut, x0, y - 1.7, x1, y + 1.7, true);
-      pen_.add(drawPlumbingMark(paperPoint((x0 + x1) / 2, y), Length::fromMillimetres(1.5)));
+      pen_.add(drawPlumbingMark(pointFromMillimetres((x0 + x1) / 2, y), Length::fromMillimetres(1.5)));
     });
   }
 }
@@ -179,7 +179,7 @@ void Column::findings(const Layout& layout, const Report& report, std::size_t sh
       ++left_out;
       continue;
     }
-    pen_.add(drawMark(finding.outcome, paperPoint(left() + 1.8, y_ - 1.3), style_, {}));
+    pen_.add(drawMark(finding.outcome, pointFromMillimetres(left() + 1.8, y_ - 1.3), style_, {}));
     pen_.text(left() + 4.4, y_ - 2.2, std::to_string(number), kCaptionTextMm, Role::label, true);
     double y = y_ - 2.2;
     for (const std::string& line : lines) {

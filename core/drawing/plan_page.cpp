@@ -76,7 +76,7 @@ PageContent planPage(const Layout& layout, const Report& report, Paper paper, st
     const double ratio = page.scale->ratio;
     const Point middle = midpoint(box.low, box.high);
     const Field& f = fields.drawing;
-    const Point target = paperPoint((f.x0 + f.x1) / 2, (f.y0 + f.y1) / 2);
+    const Point target = pointFromMillimetres((f.x0 + f.x1) / 2, (f.y0 + f.y1) / 2);
     pen.add(toPaper(list, ratio, {target.x - middle.x.scaled(ratio), target.y - middle.y.scaled(ratio)}));
   } else {
     const Field& f = fields.drawing;
