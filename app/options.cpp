@@ -198,7 +198,8 @@ elbowroom check FILE [--option NAME] [--book ID]... [--json]
     Every rule that applies, with the measured and the needed figure and the source.
 elbowroom measure FILE [--option NAME] [--json]
     Free floor, turning circle, doors, routes.
-elbowroom draw FILE --to OUT.pdf|OUT.svg [--option NAME] [--book ID]... [--paper letter|tabloid|a4|a3]
+elbowroom draw FILE --to OUT.pdf|OUT.svg [--option NAME] [--book ID]...
+               [--paper letter|tabloid|a4|a3]
     Dimensioned sheets.
 elbowroom compare FILE [--book ID]... [--json]
     All options of the plan side by side.
