@@ -211,8 +211,9 @@ NAME is an option of the plan; without it the first one is taken. --book takes t
 choice of books and may be given several times. Lengths in JSON are inches. A plan file that is called like
 a verb is named ./check.
 
-Exit status: 0 nothing short (measure, draw, books: done); 1 something is short at the level "required" (check;
-compare: in any option); 2 wrong usage, or a file cannot be read or written; 3 an error of Elbowroom itself.
+Exit status: 0 nothing short (measure, draw, books: done); 1 something is short at the level "required"
+(check; compare: in any option); 2 wrong usage, or a file cannot be read or written; 3 an error of Elbowroom
+itself.
 )";
 }
 
