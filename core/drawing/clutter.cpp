@@ -1,6 +1,7 @@
 #include "core/drawing/clutter.h"
 
 #include <algorithm>
+#include <cmath>
 
 #include "core/drawing/pen.h"
 
@@ -26,20 +27,16 @@ double weightOf(Role role) {
   }
 }
 
-// Liang-Barsky: does the segment pass through the box?
-bool meets(const Segment& s, const Box& box) {
-  const double x = s.a.x.inches(), y = s.a.y.inches();
-  const double dx = (s.b.x - s.a.x).inches(), dy = (s.b.y - s.a.y).inches();
-  double t0 = 0, t1 = 1;
-  const auto clip = [&](double p, double q) {
-    if (p == 0) return q >= 0;
-    const double r = q / p;
-    if (p < 0) t0 = std::max(t0, r);
-    else t1 = std::min(t1, r);
-    return t0 <= t1;
-  };
-  return clip(-dx, x - box.low.x.inches()) && clip(dx, box.high.x.inches() - x) &&
-         clip(-dy, y - box.low.y.inches()) && clip(dy, box.high.y.inches() - y);
+struct Window { double x0, y0, x1, y1; };
+
+// Does the segment pass through the box? A separating axis: the box's two and the segment's normal.
+bool meets(double ax, double ay, double bx, double by, const Window& w) {
+  if (std::max(ax, bx) < w.x0 || std::min(ax, bx) > w.x1 || std::max(ay, by) < w.y0 || std::min(ay, by) > w.y1) {
+    return false;
+  }
+  const double nx = by - ay, ny = ax - bx, c = nx * ax + ny * ay;
+  const double middle = nx * (w.x0 + w.x1) / 2 + ny * (w.y0 + w.y1) / 2 - c;
+  return std::abs(middle) <= (std::abs(nx) * (w.x1 - w.x0) + std::abs(ny) * (w.y1 - w.y0)) / 2;
 }
 
 }  // namespace
@@ -55,13 +52,16 @@ Box grown(const Box& box, Length by) {
 void Clutter::addText(const Box& box) { texts_.push_back(box); }
 
 void Clutter::add(const DisplayList& list) {
+  const auto push = [&](Point a, Point b, double weight) {
+    lines_.push_back({a.x.inches(), a.y.inches(), b.x.inches(), b.y.inches(), weight});
+  };
   const auto chain = [&](const std::vector<Point>& points, bool closed, double weight) {
-    for (std::size_t i = 0; i + 1 < points.size(); ++i) lines_.push_back({{points[i], points[i + 1]}, weight});
-    if (closed && points.size() > 2) lines_.push_back({{points.back(), points.front()}, weight});
+    for (std::size_t i = 0; i + 1 < points.size(); ++i) push(points[i], points[i + 1], weight);
+    if (closed && points.size() > 2) push(points.back(), points.front(), weight);
   };
   for (const DrawItem& item : list) {
     const double weight = weightOf(item.role);
-    if (const auto* line = std::get_if<LinePrim>(&item.prim)) lines_.push_back({{line->a, line->b}, weight});
+    if (const auto* line = std::get_if<LinePrim>(&item.prim)) push(line->a, line->b, weight);
     else if (const auto* poly = std::get_if<PolyPrim>(&item.prim)) chain(poly->points, poly->closed, weight);
     else if (const auto* arc = std::get_if<ArcPrim>(&item.prim)) chain(arcChords(*arc, 12), false, weight);
     else if (const auto* e = std::get_if<EllipsePrim>(&item.prim)) chain(ellipseChords(*e, 16), true, weight);
@@ -76,8 +76,9 @@ bool Clutter::meetsText(const Box& box) const {
 
 double Clutter::costOf(const Box& box) const {
   double cost = 0;
-  for (const Box& text : texts_) cost += overlap(text, box) ? 1000 : 0;
-  for (const Line& line : lines_) cost += meets(line.s, box) ? line.weight : 0;
+  for (const Box& text : texts_) cost += overlap(text, box) ? kTextOverText : 0;
+  const Window w{box.low.x.inches(), box.low.y.inches(), box.high.x.inches(), box.high.y.inches()};
+  for (const Line& line : lines_) cost += meets(line.x0, line.y0, line.x1, line.y1, w) ? line.weight : 0;
   return cost;
 }
 

@@ -5,6 +5,9 @@
 
 namespace elbowroom {
 
+// What lying over another text costs.
+inline constexpr double kTextOverText = 1000;
+
 class Clutter {
  public:
   void add(const DisplayList&);
@@ -14,7 +17,7 @@ class Clutter {
   bool meetsText(const Box&) const;
 
  private:
-  struct Line { Segment s; double weight; };
+  struct Line { double x0, y0, x1, y1, weight; };  // inches
   std::vector<Line> lines_;
   std::vector<Box> texts_;
 };

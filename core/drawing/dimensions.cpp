@@ -102,7 +102,8 @@ LaidRow layRow(const DimensionRow& row, const std::vector<double>& crossings, co
       if (free(middle, w, lift, mm)) caption.lift = lift, placed = true;
     }
     laid.captions.push_back(caption);
-    laid.low = std::min(laid.low, caption.middle - w / 2), laid.high = std::max(laid.high, caption.middle + w / 2);
+    const double reach = w / 2 + (room >= 0 ? 0 : 1.5 * mm);
+    laid.low = std::min(laid.low, caption.middle - reach), laid.high = std::max(laid.high, caption.middle + reach);
     laid.lifts = std::max(laid.lifts, caption.lift);
   }
   return laid;
@@ -130,8 +131,12 @@ LaidGroup layGroup(const DimensionGroup& group, const DrawStyle& style) {
     // The lowest level that is free of other rows and outside every row of a lower rank it overlaps.
     int level = 0;
     for (const LaidRow& other : laid.rows) {
-      const bool meets = clash(row.low - 2 * mm, row.high + 2 * mm, other.low, other.high);
-      if (meets || other.row->rank < row.row->rank) level = std::max(level, other.level + (meets || row.row->rank >= 2));
+      // Chains that only share a corner may stand on one line.
+      const bool meets = clash(row.low + 0.01, row.high - 0.01, other.low, other.high);
+      if (meets || row.row->rank >= 2) {
+        const bool beyond = meets || other.row->rank < row.row->rank;
+        level = std::max(level, other.level + (beyond ? 1 : 0));
+      }
     }
     row.level = level;
     laid.low = std::min(laid.low, row.low), laid.high = std::max(laid.high, row.high);
@@ -177,10 +182,10 @@ void drawRow(DisplayList& list, const LaidGroup& laid, const LaidRow& row, const
     text.halo = true;
     // Lifted texts always go outwards, where the next row has made room for them.
     double base = outside ? t + rise : t - kTextRiseMm * mm;
-    if (!outside && caption.lift > 0) base = t + rise + kDimensionTextMm * 0.8 * mm;
+    if (!outside && caption.lift > 0) base = t + rise + (kDimensionTextMm * 0.8 - 1.4) * mm;
     text.at = g.at(caption.middle, base);
     if (caption.lift > 0) {
-      list.push_back({LinePrim{g.at(caption.anchor, t), g.at(caption.anchor, t + rise)}, Role::dimension, {}});
+      list.push_back({LinePrim{g.at(caption.anchor, t), g.at(caption.anchor, t + rise - (outside ? 0.6 : 1.6) * mm)}, Role::dimension, {}});
     }
     list.push_back({text, Role::dimensionText, {}});
   }

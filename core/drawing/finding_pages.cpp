@@ -28,13 +28,13 @@ std::string joined(std::initializer_list<std::string> parts) {
 }  // namespace
 
 std::vector<PageContent> findingPages(const Layout& layout, const Report& report, Paper paper) {
-  TablePages pages("Findings", bodyOf(paper));
+  TablePages pages("Findings list", bodyOf(paper));
   const Unit unit = layout.settings.unit;
   const auto marked = std::count_if(report.findings.begin(), report.findings.end(), isMarked);
   const auto clear = std::count_if(report.findings.begin(), report.findings.end(),
                                    [](const Finding& f) { return f.outcome == Outcome::clear; });
   pages.heading("Findings");
-  pages.paragraph("Numbers are those of the plan sheet. " + std::to_string(clear) + " of " +
+  pages.paragraph("Numbers are those of the findings plan. " + std::to_string(clear) + " of " +
                   std::to_string(clear + marked) + " measures are clear; the others follow.");
   DrawStyle style;
   style.mm = Length::fromMillimetres(1);

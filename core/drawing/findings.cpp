@@ -1,3 +1,4 @@
+#include <algorithm>
 #include <array>
 
 #include "core/drawing/marks.h"
@@ -29,7 +30,7 @@ const Place* clearestPlace(const Finding& finding) {
 void drawPlace(DisplayList& list, const Place& place, Outcome outcome, const ElementId& source, const DrawStyle& style) {
   const Role role = hatchRole(outcome);
   if (place.points.size() >= 3) {
-    const double spacing = outcome == Outcome::shortfall ? 1.1 : 2.2;
+    const double spacing = outcome == Outcome::shortfall ? 1.5 : 2.6;
     if (outcome != Outcome::unknown) list.push_back({HatchPrim{place.points, style.mm.scaled(spacing)}, role, source});
     list.push_back({PolyPrim{place.points, true, false}, role, source});
   } else if (place.points.size() == 2) {
@@ -79,6 +80,9 @@ DisplayList drawMark(Outcome outcome, Point middle, const DrawStyle& style, cons
 DisplayList drawFindingsAmid(const Report& report, Clutter drawn, const DrawStyle& style) {
   DisplayList list, marks;
   int number = 0;
+  // Findings of one kind about one place share a mark: "2, 9".
+  struct Marked { Outcome outcome; ElementId source; Point middle; std::string digits; };
+  std::vector<Marked> marked;
   const Length mark = style.mm.scaled(kMarkMm), text_height = style.mm.scaled(kMarkTextMm);
   // Boxes of marks already placed are texts to the others: never covered.
   for (const Finding& finding : report.findings) {
@@ -88,9 +92,15 @@ DisplayList drawFindingsAmid(const Report& report, Clutter drawn, const DrawStyl
     for (const Place& place : finding.places) drawPlace(list, place, finding.outcome, source, style);
     const Place* where = clearestPlace(finding);
     if (where == nullptr) continue;
-    const std::string digits = std::to_string(number);
-    const Length gap = style.mm.scaled(0.4), width = mark + gap + textWidth(digits, text_height, true);
     const Point middle = middleOf(*where);
+    const auto same = std::find_if(marked.begin(), marked.end(), [&](const Marked& m) {
+      return m.outcome == finding.outcome && m.source == source && distance(m.middle, middle) < mark * 2;
+    });
+    if (same != marked.end()) same->digits += ", " + std::to_string(number);
+    else marked.push_back({finding.outcome, source, middle, std::to_string(number)});
+  }
+  for (const auto& [outcome, source, middle, digits] : marked) {
+    const Length gap = style.mm.scaled(0.4), width = mark + gap + textWidth(digits, text_height, true);
     Point best = middle;
     double best_cost = -1;
     for (int ring = 0; ring < 7 && best_cost != 0; ++ring) {
@@ -101,7 +111,7 @@ DisplayList drawFindingsAmid(const Report& report, Clutter drawn, const DrawStyl
         if (best_cost < 0 || cost < best_cost) best_cost = cost, best = at;
       }
     }
-    append(marks, drawMark(finding.outcome, best, style, source));
+    append(marks, drawMark(outcome, best, style, source));
     TextPrim text;
     text.at = {best.x + mark / 2 + gap, best.y};
     text.text = digits;
@@ -109,7 +119,7 @@ DisplayList drawFindingsAmid(const Report& report, Clutter drawn, const DrawStyl
     text.v = AnchorV::middle;
     text.bold = true;
     text.halo = true;
-    marks.push_back({text, markRole(finding.outcome), source});
+    marks.push_back({text, markRole(outcome), source});
     drawn.addText({{best.x - mark / 2, best.y - mark / 2}, {best.x - mark / 2 + width, best.y + mark / 2}});
   }
   append(list, std::move(marks));

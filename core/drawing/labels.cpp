@@ -1,9 +1,11 @@
 #include <algorithm>
 #include <cctype>
+#include <optional>
 
 #include "core/base/length_text.h"
 #include "core/drawing/clutter.h"
 #include "core/drawing/figures.h"
+#include "core/geometry/measure.h"
 #include "core/plan/catalogue.h"
 
 namespace elbowroom {
@@ -11,6 +13,8 @@ namespace {
 
 constexpr double kLabelMm = 2.7;
 constexpr double kLineStep = 1.2;
+constexpr double kOutsideFixture = 12;
+constexpr double kShorterLabel = 18;  // as much as crossing a fixture's outline twice
 
 struct Candidate {
   Point middle;
@@ -38,17 +42,34 @@ std::vector<TextPrim> block(const std::vector<std::string>& lines, const Candida
   return texts;
 }
 
-void place(DisplayList& list, Clutter& clutter, const std::vector<std::string>& lines,
-           const std::vector<Candidate>& candidates, const ElementId& source, const DrawStyle& style) {
-  if (lines.empty() || candidates.empty()) return;
+bool within(const Box& box, const Box& home) {
+  return box.low.x >= home.low.x && box.low.y >= home.low.y && box.high.x <= home.high.x && box.high.y <= home.high.y;
+}
+
+// One way to word a label; the shorter ones cost more and are taken where the longer find no room.
+struct Wording {
+  std::vector<std::string> lines;
+  double penalty = 0;
+};
+
+void place(DisplayList& list, Clutter& clutter, const std::vector<Wording>& wordings,
+           const std::vector<Candidate>& candidates, const ElementId& source, const DrawStyle& style,
+           const std::optional<Box>& home = std::nullopt) {
   double best = 0;
   std::vector<TextPrim> chosen;
-  for (const Candidate& candidate : candidates) {
-    const std::vector<TextPrim> texts = block(lines, candidate, style);
-    double cost = candidate.penalty;
-    for (const TextPrim& text : texts) cost += clutter.costOf(textBounds(text));
-    if (chosen.empty() || cost < best) best = cost, chosen = texts;
+  for (const Wording& wording : wordings) {
+    for (const Candidate& candidate : candidates) {
+      const std::vector<TextPrim> texts = block(wording.lines, candidate, style);
+      double cost = candidate.penalty + wording.penalty;
+      for (const TextPrim& text : texts) {
+        const Box box = textBounds(text);
+        if (home && !within(box, *home)) cost += kOutsideFixture;
+        if (chosen.empty() || cost < best) cost += clutter.costOf(box);
+      }
+      if (chosen.empty() || cost < best) best = cost, chosen = texts;
+    }
   }
+  if (best >= kTextOverText) return;  // nothing rather than one text across another; the schedule says it too
   for (const TextPrim& text : chosen) {
     clutter.addText(grown(textBounds(text), style.mm.scaled(0.3)));
     list.push_back({text, Role::label, source});
@@ -59,15 +80,12 @@ std::vector<Candidate> inFixture(const PlacedFixture& placed) {
   std::vector<Candidate> candidates;
   const Direction forward = placed.facing, right = forward.left();
   const Fixture& f = placed.fixture;
-  // What is upright on the sheet only fits where the fixture is wide enough; try both.
-  const bool sideways = std::abs(forward.x) > std::abs(forward.y);
-  const bool tall = sideways ? f.width > f.depth : f.depth > f.width;
   for (const double y : {0.0, 0.12, -0.12, 0.24, -0.24, 0.36, -0.36}) {
     for (const double x : {0.0, 0.15, -0.15, 0.3, -0.3}) {
       const Point at = placed.center + f.depth.scaled(y) * forward + f.width.scaled(x) * right;
       const double off = 4 * (std::abs(x) + std::abs(y));
-      candidates.push_back({at, true, off + (tall ? 1.0 : 0.0)});
-      candidates.push_back({at, false, off + (tall ? 0.0 : 6.0)});
+      candidates.push_back({at, true, off});
+      candidates.push_back({at, false, off + 4});
     }
   }
   return candidates;
@@ -112,7 +130,7 @@ std::string shortText(Length value, Unit unit) {
 std::vector<std::string> doorLabel(const Layout& layout, const PlacedOpening& placed, const DrawStyle& style) {
   const Opening& opening = placed.opening;
   if (opening.kind == OpeningKind::window) {
-    return {opening.id.text + ": window " + shortText(opening.width, style.unit) + " \u00d7 " + shortText(opening.height, style.unit)};
+    return {opening.id.text + ": window", shortText(opening.width, style.unit) + " \u00d7 " + shortText(opening.height, style.unit)};
   }
   std::string action(labelOf(opening.action));
   action[0] = static_cast<char>(std::tolower(static_cast<unsigned char>(action[0])));
@@ -127,7 +145,7 @@ std::vector<std::string> fixtureLabel(const PlacedFixture& placed) {
   return lines;
 }
 
-DisplayList drawLabels(const Layout& layout, const DisplayList& drawn, const DrawStyle& style) {
+DisplayList drawLabels(const Layout& layout, const DisplayList& drawn, const DrawStyle& style, bool brief) {
   DisplayList list;
   Clutter clutter;
   clutter.add(drawn);
@@ -140,11 +158,19 @@ DisplayList drawLabels(const Layout& layout, const DisplayList& drawn, const Dra
       wrapped.insert(wrapped.end(), lines.begin() + 1, lines.end());
       lines = wrapped;
     }
-    place(list, clutter, lines, inFixture(placed), placed.fixture.id, style);
+    std::vector<Wording> wordings{{lines, 0}};
+    if (!placed.fixture.name.empty()) {
+      lines = {std::string(infoOf(placed.fixture.kind).short_label)};
+      wordings.push_back({lines, kShorterLabel});
+    }
+    const Box home = boundsOf(placed.footprint);
+    place(list, clutter, wordings, inFixture(placed), placed.fixture.id, style, home);
   }
   for (const PlacedOpening& placed : layout.openings) {
     if (placed.wall < 0 || placed.wall >= static_cast<int>(layout.walls.size())) continue;
-    place(list, clutter, doorLabel(layout, placed, style), nearOpening(layout, placed, style), placed.opening.id, style);
+    std::vector<Wording> wordings{{{placed.opening.id.text}, brief ? 0.0 : kShorterLabel}};
+    if (!brief) wordings.push_back({doorLabel(layout, placed, style), 0});
+    place(list, clutter, wordings, nearOpening(layout, placed, style), placed.opening.id, style);
   }
   return list;
 }

@@ -101,7 +101,7 @@ DisplayList furnish(Paper paper, const TitleFacts& facts) {
   const std::vector<Cell> cells{
       {"Units", facts.units, "to finished faces", 42},
       {"Date", facts.date, "", 26},
-      {"Scale", facts.scale.empty() ? "none" : facts.scale, "", 32},
+      {"Scale", facts.scale.empty() ? "no scale" : facts.scale, "", 32},
       {"Sheet", facts.sheet, facts.number, 50},
   };
   double x = f.x1;
@@ -113,8 +113,19 @@ DisplayList furnish(Paper paper, const TitleFacts& facts) {
     pen.text(x + 2, top - 14, fitted(cell.more, 2.8, cell.width - 4), 2.8, Role::label);
   }
   const double room = x - f.x0 - 4;
-  pen.text(f.x0 + 2, top - 7, fitted(facts.title, 4.4, room, true), 4.4, Role::title, true);
-  pen.text(f.x0 + 2, top - 13.5, fitted("Option: " + facts.option, 3.2, room), 3.2, Role::label);
+  std::vector<std::string> title = wrapMm(facts.title, 4.4, room, true);
+  const double size = title.size() == 1 ? 4.4 : 3.4;
+  title = wrapMm(facts.title, size, room, true);
+  if (title.size() <= 1) {
+    pen.text(f.x0 + 2, top - 7, fitted(facts.title, size, room, true), size, Role::title, true);
+    pen.text(f.x0 + 2, top - 13.5, fitted("Option: " + facts.option, 3.2, room), 3.2, Role::label);
+  } else {
+    std::string rest;
+    for (std::size_t i = 1; i < title.size(); ++i) rest += (i > 1 ? " " : "") + title[i];
+    pen.text(f.x0 + 2, top - 4.8, fitted(title[0], 3.4, room, true), 3.4, Role::title, true);
+    pen.text(f.x0 + 2, top - 9.2, fitted(rest, 3.4, room, true), 3.4, Role::title, true);
+    pen.text(f.x0 + 2, top - 14, fitted("Option: " + facts.option, 2.8, room), 2.8, Role::label);
+  }
   return pen.take();
 }
 

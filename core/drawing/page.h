@@ -60,7 +60,9 @@ struct PageContent {
   std::optional<Scale> scale;
   DisplayList content;
 };
-PageContent planPage(const Layout&, const Report&, Paper, std::size_t sheets_before_findings);
+// The dimensioned plan, and the same plan with the findings on it instead of the dimensions.
+PageContent planPage(const Layout&, const Report&, Paper);
+PageContent findingsPlanPage(const Layout&, const Report&, Paper);
 std::vector<PageContent> schedulePages(const Layout&, Paper);
 std::vector<PageContent> findingPages(const Layout&, const Report&, Paper);
 

@@ -22,8 +22,9 @@ class Column {
   void north(const std::optional<Angle>& north);
   void scaleBar(const std::optional<Scale>&);
   void figures(const Layout&, const Report&);
-  void legend(const Layout&, const std::set<Role>& used, const Report&);
-  void findings(const Layout&, const Report&, std::size_t sheets_before);
+  void legend(const Layout&, const std::set<Role>& used);
+  void findings(const Layout&, const Report&);
+  void notes(const Report&);
   DisplayList take() { return pen_.take(); }
 
  private:
@@ -69,7 +70,7 @@ void Column::north(const std::optional<Angle>& north) {
 
 void Column::scaleBar(const std::optional<Scale>& scale) {
   if (!scale) return;
-  rule();
+  if (y_ < f_.y1 - 3) rule();
   heading("Scale " + scale->name);
   // Whole feet, or half or whole metres: as many as the column takes, at most six.
   const bool feet = unit_ == Unit::inches;
@@ -113,7 +114,7 @@ void Column::figures(const Layout& layout, const Report& report) {
   }
 }
 
-void Column::legend(const Layout& layout, const std::set<Role>& used, const Report& report) {
+void Column::legend(const Layout& layout, const std::set<Role>& used) {
   rule();
   heading("Legend");
   const auto entry = [&](const std::string& words, const auto& draw) {
@@ -125,23 +126,19 @@ void Column::legend(const Layout& layout, const std::set<Role>& used, const Repo
   const auto sample = [&](Role role) {
     return [this, role](double x0, double x1, double y) { pen_.line(role, x0, y, x1, y); };
   };
-  const auto seen = [&](Outcome outcome) {
-    return std::any_of(report.findings.begin(), report.findings.end(),
-                       [outcome](const Finding& f) { return f.outcome == outcome; });
-  };
   const auto mark = [&](Outcome outcome) {
     return [this, outcome](double x0, double x1, double y) {
       if (outcome == Outcome::shortfall) {
         const Outline zone{pointFromMillimetres(x0, y - 1.5), pointFromMillimetres(x0 + 4.6, y - 1.5), pointFromMillimetres(x0 + 4.6, y + 1.5), pointFromMillimetres(x0, y + 1.5)};
-        pen_.add({{HatchPrim{zone, Length::fromMillimetres(1.1)}, Role::hatchShort, {}},
+        pen_.add({{HatchPrim{zone, Length::fromMillimetres(1.5)}, Role::hatchShort, {}},
                   {PolyPrim{zone, true, false}, Role::hatchShort, {}}});
       }
       pen_.add(drawMark(outcome, pointFromMillimetres(x1 - 2, y), style_, {}));
     };
   };
-  if (seen(Outcome::shortfall)) entry("Short of what is needed", mark(Outcome::shortfall));
-  if (seen(Outcome::close)) entry("Close: little to spare", mark(Outcome::close));
-  if (seen(Outcome::unknown)) entry("The plan does not say", mark(Outcome::unknown));
+  if (used.count(Role::markShort)) entry("Short of what is needed", mark(Outcome::shortfall));
+  if (used.count(Role::markClose)) entry("Close: little to spare", mark(Outcome::close));
+  if (used.count(Role::markUnknown)) entry("The plan does not say", mark(Outcome::unknown));
   if (used.count(Role::clearZone)) entry("Clear floor asked for in front", sample(Role::clearZone));
   if (used.count(Role::turning)) entry("Largest clear circle", sample(Role::turning));
   if (used.count(Role::centreline)) entry("Centreline", sample(Role::centreline));
@@ -162,7 +159,7 @@ void Column::legend(const Layout& layout, const std::set<Role>& used, const Repo
   }
 }
 
-void Column::findings(const Layout& layout, const Report& report, std::size_t sheets_before) {
+void Column::findings(const Layout& layout, const Report& report) {
   rule();
   heading("Findings");
   int number = 0, left_out = 0;
@@ -188,25 +185,58 @@ void Column::findings(const Layout& layout, const Report& report, std::size_t sh
     }
     y_ -= height;
   }
-  const std::string sheet = "sheet P" + std::to_string(sheets_before + 1);
   if (number == 0) {
     pen_.text(left(), y_ - 2.2, "Nothing short, close or not stated.", kCaptionTextMm, Role::label);
   } else if (left_out > 0) {
-    pen_.text(left(), y_ - 2.2, (left_out == number ? "All " : "") + std::to_string(left_out) + (left_out == number ? "" : " more") + " on " + sheet + ".", kCaptionTextMm,
-              Role::label, true);
+    const std::string many = std::to_string(left_out) + (left_out == number ? "" : " more");
+    pen_.text(left(), y_ - 2.2, many + " on the findings list.", kCaptionTextMm, Role::label, true);
+  }
+}
+
+void Column::notes(const Report& report) {
+  rule();
+  heading("Notes");
+  const auto count = [&](Outcome outcome) {
+    return std::count_if(report.findings.begin(), report.findings.end(),
+                         [outcome](const Finding& f) { return f.outcome == outcome; });
+  };
+  const std::vector<std::string> notes{
+      std::string("Dimensions to finished faces, in ") + (unit_ == Unit::inches ? "feet and inches." : "millimetres."),
+      "Openings: to the jambs, that is the leaf's width. Fixtures: to their centreline. Both from the wall's two corners.",
+      "Written figures go before scaled ones. Check all sizes on site.",
+      "Leaves, hands and rough openings: see the schedules.",
+      "Checked: " + std::to_string(count(Outcome::shortfall)) + " short, " + std::to_string(count(Outcome::close)) +
+          " close, " + std::to_string(count(Outcome::unknown)) + " not stated, " +
+          std::to_string(count(Outcome::clear)) + " clear; see the findings.",
+  };
+  for (const std::string& note : notes) {
+    for (const std::string& line : wrapMm(note, kText, inner())) {
+      pen_.text(left(), y_ - 2, line, kText, Role::label);
+      y_ -= 3.5;
+    }
+    y_ -= 1.2;
   }
 }
 
 }  // namespace
 
-DisplayList drawColumn(const Layout& layout, const Report& report, const Field& field, const std::optional<Scale>& scale,
-                       const std::set<Role>& used, std::size_t sheets_before_findings) {
+DisplayList drawPlanColumn(const Layout& layout, const Report& report, const Field& field,
+                           const std::optional<Scale>& scale, const std::set<Role>& used) {
   Column column(field, layout.settings.unit);
   column.north(layout.settings.north);
   column.scaleBar(scale);
   column.figures(layout, report);
-  column.legend(layout, used, report);
-  column.findings(layout, report, sheets_before_findings);
+  column.legend(layout, used);
+  column.notes(report);
+  return column.take();
+}
+
+DisplayList drawFindingsColumn(const Layout& layout, const Report& report, const Field& field,
+                               const std::optional<Scale>& scale, const std::set<Role>& used) {
+  Column column(field, layout.settings.unit);
+  column.scaleBar(scale);
+  column.legend(layout, used);
+  column.findings(layout, report);
   return column.take();
 }
 

@@ -7,7 +7,9 @@
 
 namespace elbowroom {
 
-DisplayList drawColumn(const Layout&, const Report&, const Field& column, const std::optional<Scale>&,
-                       const std::set<Role>& used, std::size_t sheets_before_findings);
+DisplayList drawPlanColumn(const Layout&, const Report&, const Field& column, const std::optional<Scale>&,
+                           const std::set<Role>& used);
+DisplayList drawFindingsColumn(const Layout&, const Report&, const Field& column, const std::optional<Scale>&,
+                               const std::set<Role>& used);
 
 }  // namespace elbowroom

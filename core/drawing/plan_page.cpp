@@ -3,7 +3,7 @@
 #include <set>
 
 #include "core/base/length_text.h"
-#include "core/drawing/dimensions.h"
+#include "core/drawing/figures.h"
 #include "core/drawing/marks.h"
 #include "core/drawing/page.h"
 #include "core/drawing/plan_column.h"
@@ -35,56 +35,78 @@ DisplayList circleLabel(const Circle& circle, const Clutter& clutter, const Draw
   return {{best, Role::label, {}}};
 }
 
-DisplayList planList(const Layout& layout, const Report& report, const DrawStyle& style) {
+DisplayList dimensionedList(const Layout& layout, const DrawStyle& style) {
+  DisplayList list = drawPlan(layout, style);
+  append(list, drawDimensions(layout, style));
+  return list;
+}
+
+DisplayList findingsList(const Layout& layout, const Report& report, DrawStyle style) {
   const Circle& circle = report.figures.turning.largest;
-  DisplayList under = drawClearZones(layout, report, style);
-  if (circle.radius > Length{}) append(under, drawCircle(circle, "", style));
-  DisplayList plan = drawPlan(layout, style), dimensions = drawDimensions(layout, style);
+  DisplayList list = drawClearZones(layout, report, style);
+  if (circle.radius > Length{}) append(list, drawCircle(circle, "", style));
+  style.labels = false;
+  DisplayList plan = drawPlan(layout, style);
 
   Clutter clutter;
-  clutter.add(under), clutter.add(plan), clutter.add(dimensions);
+  clutter.add(list), clutter.add(plan);
+  const DisplayList labels = drawLabels(layout, plan, style, true);
+  clutter.add(labels);
   DisplayList found = drawFindingsAmid(report, clutter, style);
   DisplayList marks;
-  for (DrawItem& item : found) (isHatch(item) ? under : marks).push_back(item);
-  if (circle.radius > Length{}) {
-    Clutter all = clutter;
-    all.add(marks);
-    append(marks, circleLabel(circle, all, style));
-  }
-  DisplayList list = std::move(under);
+  for (DrawItem& item : found) (isHatch(item) ? list : marks).push_back(std::move(item));
+  clutter.add(marks);
+  if (circle.radius > Length{}) append(marks, circleLabel(circle, clutter, style));
   append(list, std::move(plan));
-  append(list, std::move(dimensions));
+  append(list, labels);
   append(list, std::move(marks));
   return list;
 }
 
+// Puts a plan list into the middle of the drawing field; remembers which roles it uses.
+template <typename MakeList>
+std::set<Role> drawInto(PaperPen& pen, const Layout& layout, const Field& field, const std::optional<Scale>& scale,
+                        MakeList make) {
+  std::set<Role> used;
+  const Point target = pointFromMillimetres((field.x0 + field.x1) / 2, (field.y0 + field.y1) / 2);
+  if (!scale || layout.walls.empty()) {
+    const std::string words = layout.walls.empty() ? "No room is drawn in this option yet."
+                                                   : "The room is too large for this paper at any usual scale.";
+    pen.text(target.x.millimetres(), target.y.millimetres(), words, 4, Role::title, false, AnchorH::centre);
+    return used;
+  }
+  DrawStyle style;
+  style.mm = Length::fromMillimetres(1 / scale->ratio);
+  style.unit = layout.settings.unit;
+  const DisplayList list = make(style);
+  for (const DrawItem& item : list) used.insert(item.role);
+  const Box box = boundsOf(list);
+  const Point middle = midpoint(box.low, box.high);
+  const Vector by{target.x - middle.x.scaled(scale->ratio), target.y - middle.y.scaled(scale->ratio)};
+  pen.add(toPaper(list, scale->ratio, by));
+  return used;
+}
+
 }  // namespace
 
-PageContent planPage(const Layout& layout, const Report& report, Paper paper, std::size_t sheets_before_findings) {
+PageContent planPage(const Layout& layout, const Report& report, Paper paper) {
   PageContent page{"Plan", chooseScale(layout, paper), {}};
   const PlanFields fields = planFields(paper);
   PaperPen pen;
-  std::set<Role> used;
-  if (page.scale && !layout.walls.empty()) {
-    DrawStyle style;
-    style.mm = Length::fromMillimetres(1 / page.scale->ratio);
-    style.unit = layout.settings.unit;
-    const DisplayList list = planList(layout, report, style);
-    for (const DrawItem& item : list) used.insert(item.role);
-    // Centred by what the scale was chosen for; marks and labels only ever lie within.
-    const Box box = boundsOf(list);
-    const double ratio = page.scale->ratio;
-    const Point middle = midpoint(box.low, box.high);
-    const Field& f = fields.drawing;
-    const Point target = pointFromMillimetres((f.x0 + f.x1) / 2, (f.y0 + f.y1) / 2);
-    pen.add(toPaper(list, ratio, {target.x - middle.x.scaled(ratio), target.y - middle.y.scaled(ratio)}));
-  } else {
-    const Field& f = fields.drawing;
-    const std::string words = layout.walls.empty() ? "No room is drawn in this option yet."
-                                                   : "The room is too large for this paper at any usual scale.";
-    pen.text((f.x0 + f.x1) / 2, (f.y0 + f.y1) / 2, words, 4, Role::title, false, AnchorH::centre);
-  }
-  pen.add(drawColumn(layout, report, fields.column, page.scale, used, sheets_before_findings));
+  const std::set<Role> used = drawInto(pen, layout, fields.drawing, page.scale,
+                                       [&](const DrawStyle& style) { return dimensionedList(layout, style); });
+  pen.add(drawPlanColumn(layout, report, fields.column, page.scale, used));
+  page.content = pen.take();
+  return page;
+}
+
+PageContent findingsPlanPage(const Layout& layout, const Report& report, Paper paper) {
+  PageContent page{"Findings plan", chooseScale(layout, paper), {}};
+  const PlanFields fields = planFields(paper);
+  PaperPen pen;
+  const std::set<Role> used = drawInto(pen, layout, fields.drawing, page.scale,
+                                       [&](const DrawStyle& style) { return findingsList(layout, report, style); });
+  pen.add(drawFindingsColumn(layout, report, fields.column, page.scale, used));
   page.content = pen.take();
   return page;
 }

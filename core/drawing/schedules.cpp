@@ -50,7 +50,7 @@ void doors(TablePages& pages, const Layout& layout, Unit unit) {
     if (!any) {
       pages.heading("Doors");
       pages.begin({{"Door", 1}, {"Wall", 0.8}, {"Leaf", 1.7}, {"Action and hand", 3}, {"Clear opening", 1.4},
-                   {"Rough opening", 1.8}, {"Jambs from the wall's left and right end", 2.7}});
+                   {"Rough opening", 1.8}, {"Jambs from wall ends", 2.7}});
       any = true;
     }
     const DoorFigures figures = doorFigures(layout, placed);
@@ -87,7 +87,7 @@ void windows(TablePages& pages, const Layout& layout, Unit unit) {
     if (o.kind != OpeningKind::window) continue;
     if (!any) {
       pages.heading("Windows");
-      pages.begin({{"Window", 1}, {"Wall", 1}, {"Opening", 2}, {"Sill above finished floor", 2}, {"Head above finished floor", 2}, {"Jambs from the wall's left and right end", 3}});
+      pages.begin({{"Window", 1}, {"Wall", 1}, {"Opening", 2}, {"Sill above finished floor", 2}, {"Head above finished floor", 2}, {"Jambs from wall ends", 3}});
       any = true;
     }
     std::string jambs = "-";
@@ -107,7 +107,7 @@ void fixtures(TablePages& pages, const Layout& layout, Unit unit) {
   if (layout.fixtures.empty()) return;
   pages.heading("Fixtures");
   pages.begin({{"Fixture", 2.2}, {"Kind", 1.8}, {"Width \u00d7 depth", 1.9}, {"Height", 1.1}, {"Status", 1}, {"Wall", 1},
-               {"Centreline from the wall's left and right end", 3}});
+               {"Centreline from wall ends", 3}});
   for (const PlacedFixture& placed : layout.fixtures) {
     const Fixture& f = placed.fixture;
     std::string place = "-";

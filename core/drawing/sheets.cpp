@@ -5,13 +5,16 @@ namespace elbowroom {
 std::vector<Sheet> makeSheets(const Layout& layout, const Report& report, const SheetInfo& info) {
   std::vector<PageContent> schedules = schedulePages(layout, info.paper);
   std::vector<PageContent> findings = findingPages(layout, report, info.paper);
+  findings.insert(findings.begin(), findingsPlanPage(layout, report, info.paper));
   std::vector<PageContent> pages;
-  pages.push_back(planPage(layout, report, info.paper, 1 + schedules.size()));
+  pages.push_back(planPage(layout, report, info.paper));
+  std::string continued;
   for (auto* part : {&schedules, &findings}) {
     for (std::size_t i = 0; i < part->size(); ++i) {
-      PageContent page = std::move((*part)[i]);
-      if (i > 0) page.name += " (continued)";
-      pages.push_back(std::move(page));
+      if (i > 0 && (*part)[i].name == (*part)[i - 1].name) continued = " (continued)";
+      else continued.clear();
+      pages.push_back((*part)[i]);
+      pages.back().name += continued;
     }
   }
 

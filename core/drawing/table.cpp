@@ -56,6 +56,7 @@ void TablePages::captions() {
 
 void TablePages::begin(std::vector<TableColumn> columns) {
   columns_ = std::move(columns);
+  if (!empty_) y_ -= 1;
   double total = 0;
   for (const TableColumn& c : columns_) total += c.share;
   edges_.assign(1, body_.x0);
