@@ -23,9 +23,12 @@ struct Grow {
 
 Length baselineDrop(AnchorV v, Length height) {
   switch (v) {
-    case AnchorV::base: return {};
-    case AnchorV::middle: return height.scaled(kCapHeight / 2);
-    case AnchorV::top: return height.scaled(kAscent);
+    case AnchorV::base:
+      return {};
+    case AnchorV::middle:
+      return height.scaled(kCapHeight / 2);
+    case AnchorV::top:
+      return height.scaled(kAscent);
   }
   return {};
 }

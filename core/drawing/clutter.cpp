@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "core/drawing/pen.h"
+#include "core/geometry/measure.h"
 
 namespace elbowroom {
 namespace {
@@ -11,27 +12,37 @@ namespace {
 double weightOf(Role role) {
   switch (role) {
     case Role::wallCut:
-    case Role::wallCutExterior: return 40;
+    case Role::wallCutExterior:
+      return 40;
     case Role::doorLeaf:
-    case Role::opening: return 12;
+    case Role::opening:
+      return 12;
     case Role::fixture:
-    case Role::fixtureRemoved: return 8;
-    case Role::fixtureDetail: return 2;
+    case Role::fixtureRemoved:
+      return 8;
+    case Role::fixtureDetail:
+      return 2;
     case Role::hatchShort:
     case Role::hatchClose:
     case Role::markShort:
     case Role::markClose:
-    case Role::markUnknown: return 12;
-    case Role::dimension: return 4;
-    default: return 3;
+    case Role::markUnknown:
+      return 12;
+    case Role::dimension:
+      return 4;
+    default:
+      return 3;
   }
 }
 
-struct Window { double x0, y0, x1, y1; };
+struct Window {
+  double x0, y0, x1, y1;
+};
 
 // Does the segment pass through the box? A separating axis: the box's two and the segment's normal.
 bool meets(double ax, double ay, double bx, double by, const Window& w) {
-  if (std::max(ax, bx) < w.x0 || std::min(ax, bx) > w.x1 || std::max(ay, by) < w.y0 || std::min(ay, by) > w.y1) {
+  if (std::max(ax, bx) < w.x0 || std::min(ax, bx) > w.x1 || std::max(ay, by) < w.y0 ||
+      std::min(ay, by) > w.y1) {
     return false;
   }
   const double nx = by - ay, ny = ax - bx, c = nx * ax + ny * ay;
@@ -61,17 +72,20 @@ void Clutter::add(const DisplayList& list) {
   };
   for (const DrawItem& item : list) {
     const double weight = weightOf(item.role);
-    if (const auto* line = std::get_if<LinePrim>(&item.prim)) push(line->a, line->b, weight);
-    else if (const auto* poly = std::get_if<PolyPrim>(&item.prim)) chain(poly->points, poly->closed, weight);
-    else if (const auto* arc = std::get_if<ArcPrim>(&item.prim)) chain(arcChords(*arc, 12), false, weight);
-    else if (const auto* e = std::get_if<EllipsePrim>(&item.prim)) chain(ellipseChords(*e, 16), true, weight);
-    else if (const auto* text = std::get_if<TextPrim>(&item.prim)) texts_.push_back(textBounds(*text));
-    else chain(std::get<HatchPrim>(item.prim).outline, true, weight);
+    if (const auto* line = std::get_if<LinePrim>(&item.prim))
+      push(line->a, line->b, weight);
+    else if (const auto* poly = std::get_if<PolyPrim>(&item.prim)) {
+      chain(poly->points, poly->closed, weight);
+      if (poly->filled && item.role == Role::wallCut) solids_.push_back(poly->points);
+    } else if (const auto* arc = std::get_if<ArcPrim>(&item.prim))
+      chain(arcChords(*arc, 12), false, weight);
+    else if (const auto* e = std::get_if<EllipsePrim>(&item.prim))
+      chain(ellipseChords(*e, 16), true, weight);
+    else if (const auto* text = std::get_if<TextPrim>(&item.prim))
+      texts_.push_back(textBounds(*text));
+    else
+      chain(std::get<HatchPrim>(item.prim).outline, true, weight);
   }
-}
-
-bool Clutter::meetsText(const Box& box) const {
-  return std::any_of(texts_.begin(), texts_.end(), [&](const Box& t) { return overlap(t, box); });
 }
 
 double Clutter::costOf(const Box& box) const {
@@ -79,6 +93,13 @@ double Clutter::costOf(const Box& box) const {
   for (const Box& text : texts_) cost += overlap(text, box) ? kTextOverText : 0;
   const Window w{box.low.x.inches(), box.low.y.inches(), box.high.x.inches(), box.high.y.inches()};
   for (const Line& line : lines_) cost += meets(line.x0, line.y0, line.x1, line.y1, w) ? line.weight : 0;
+  const Point corners[] = {
+      box.low, {box.high.x, box.low.y}, box.high, {box.low.x, box.high.y}, midpoint(box.low, box.high)};
+  for (const Outline& solid : solids_) {
+    cost += std::any_of(std::begin(corners), std::end(corners), [&](Point p) { return contains(solid, p); })
+                ? 40
+                : 0;
+  }
   return cost;
 }
 

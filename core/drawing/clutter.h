@@ -14,11 +14,13 @@ class Clutter {
   void addText(const Box&);
   // 0: nothing there. Texts weigh far more than lines, walls more than other lines.
   double costOf(const Box&) const;
-  bool meetsText(const Box&) const;
 
  private:
-  struct Line { double x0, y0, x1, y1, weight; };  // inches
+  struct Line {
+    double x0, y0, x1, y1, weight;
+  };  // inches
   std::vector<Line> lines_;
+  std::vector<Outline> solids_;  // cut walls: nothing is legible on them
   std::vector<Box> texts_;
 };
 

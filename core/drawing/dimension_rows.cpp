@@ -108,7 +108,8 @@ void fillGroup(const Layout& layout, DimensionGroup& group, const std::vector<in
       whole.stations.push_back(s), whole.starts.push_back(start), whole.centreline.push_back(false);
     }
     const bool said = std::any_of(group.rows.begin(), group.rows.end(), [&](const DimensionRow& r) {
-      return r.rank == 2 && std::abs(r.stations.front() - low) < 0.01 && std::abs(r.stations.back() - high) < 0.01;
+      return r.rank == 2 && std::abs(r.stations.front() - low) < 0.01 &&
+             std::abs(r.stations.back() - high) < 0.01;
     });
     if (!said) group.rows.push_back(whole);
   }
@@ -124,7 +125,8 @@ std::vector<DimensionGroup> dimensionGroups(const Layout& layout) {
   for (std::size_t w = 0; w < layout.walls.size(); ++w) {
     const WallFrame& wall = layout.walls[w];
     std::size_t g = 0;
-    while (g < groups.size() && groups[g].along.x * wall.along.x + groups[g].along.y * wall.along.y < 0.99996) ++g;
+    while (g < groups.size() && groups[g].along.x * wall.along.x + groups[g].along.y * wall.along.y < 0.99996)
+      ++g;
     if (g == groups.size()) {
       DimensionGroup group;
       group.along = wall.along, group.outward = wall.along.left();

@@ -18,7 +18,8 @@ using Corners = std::array<Point, 4>;
 bool overlapping(const Corners& a, const Corners& b) {
   for (const Corners* box : {&a, &b}) {
     for (int i = 0; i < 2; ++i) {
-      const Direction axis = Direction::between((*box)[static_cast<std::size_t>(i)], (*box)[static_cast<std::size_t>(i + 1)]);
+      const Direction axis =
+          Direction::between((*box)[static_cast<std::size_t>(i)], (*box)[static_cast<std::size_t>(i + 1)]);
       const auto range = [&](const Corners& c) {
         double low = 1e18, high = -1e18;
         for (const Point p : c) {
@@ -46,7 +47,7 @@ struct Caption {
 struct LaidRow {
   const DimensionRow* row;
   std::vector<Caption> captions;
-  double low, high;   // extent along, texts included
+  double low, high;  // extent along, texts included
   int lifts = 0;
   int level = 0;
 };
@@ -58,15 +59,16 @@ std::string captionText(double inches, Unit unit) {
 
 bool clash(double a0, double a1, double b0, double b1) { return a0 < b1 && b0 < a1; }
 
-// Finds each text a place that meets no other text of the row and, when possible, no line that crosses the row.
+// Finds each text a place that meets no other text of the row and, when possible, no line that crosses the
+// row.
 LaidRow layRow(const DimensionRow& row, const std::vector<double>& crossings, const DrawStyle& style) {
   const double mm = style.mm.inches();
   const Length height = style.mm.scaled(kDimensionTextMm);
   LaidRow laid{&row, {}, row.stations.front(), row.stations.back(), 0, 0};
   const auto free = [&](double middle, double width, int lift, double margin) {
     return std::none_of(laid.captions.begin(), laid.captions.end(), [&](const Caption& c) {
-      return c.lift == lift && clash(middle - width / 2 - margin, middle + width / 2 + margin, c.middle - c.width / 2,
-                                     c.middle + c.width / 2);
+      return c.lift == lift && clash(middle - width / 2 - margin, middle + width / 2 + margin,
+                                     c.middle - c.width / 2, c.middle + c.width / 2);
     });
   };
   const auto crossed = [&](double middle, double width, int lift) {
@@ -90,7 +92,11 @@ LaidRow layRow(const DimensionRow& row, const std::vector<double>& crossings, co
     if (room >= 0) {
       for (double off = 0; off <= room && !placed; off += 0.5 * mm) {
         for (const double at : {middle - off, middle + off}) {
-          if (!crossed(at, w, 0)) { caption.middle = at; placed = true; break; }
+          if (!crossed(at, w, 0)) {
+            caption.middle = at;
+            placed = true;
+            break;
+          }
         }
       }
       placed = true;  // crossed by a line wherever it stands: the halo keeps it readable
@@ -103,7 +109,8 @@ LaidRow layRow(const DimensionRow& row, const std::vector<double>& crossings, co
     }
     laid.captions.push_back(caption);
     const double reach = w / 2 + (room >= 0 ? 0 : 1.5 * mm);
-    laid.low = std::min(laid.low, caption.middle - reach), laid.high = std::max(laid.high, caption.middle + reach);
+    laid.low = std::min(laid.low, caption.middle - reach),
+    laid.high = std::max(laid.high, caption.middle + reach);
     laid.lifts = std::max(laid.lifts, caption.lift);
   }
   return laid;
@@ -116,7 +123,7 @@ struct LaidGroup {
   std::vector<LaidRow> rows;
   std::vector<double> offsets;  // of each level from the base
   double low = 1e9, high = -1e9, depth = 0;
-  double start = 0;             // base, pushed outwards
+  double start = 0;  // base, pushed outwards
 };
 
 LaidGroup layGroup(const DimensionGroup& group, const DrawStyle& style) {
@@ -170,7 +177,8 @@ void drawRow(DisplayList& list, const LaidGroup& laid, const LaidRow& row, const
   for (const double at : s) drawTick(list, g.at(at, t), g.along, style);
   const Angle turn = readableTurn(g.along);
   // Text stands above its line as it is read, on whichever side of the wall that is.
-  const bool outside = Direction::fromAngle(turn).x * g.along.x + Direction::fromAngle(turn).y * g.along.y > 0;
+  const bool outside =
+      Direction::fromAngle(turn).x * g.along.x + Direction::fromAngle(turn).y * g.along.y > 0;
   for (const Caption& caption : row.captions) {
     const double rise = (kTextRiseMm + kLiftMm * caption.lift) * mm;
     TextPrim text;
@@ -185,7 +193,10 @@ void drawRow(DisplayList& list, const LaidGroup& laid, const LaidRow& row, const
     if (!outside && caption.lift > 0) base = t + rise + (kDimensionTextMm * 0.8 - 1.4) * mm;
     text.at = g.at(caption.middle, base);
     if (caption.lift > 0) {
-      list.push_back({LinePrim{g.at(caption.anchor, t), g.at(caption.anchor, t + rise - (outside ? 0.6 : 1.6) * mm)}, Role::dimension, {}});
+      list.push_back(
+          {LinePrim{g.at(caption.anchor, t), g.at(caption.anchor, t + rise - (outside ? 0.6 : 1.6) * mm)},
+           Role::dimension,
+           {}});
     }
     list.push_back({text, Role::dimensionText, {}});
   }
@@ -194,13 +205,17 @@ void drawRow(DisplayList& list, const LaidGroup& laid, const LaidRow& row, const
 void drawExtensions(DisplayList& list, const LaidGroup& laid, const DrawStyle& style) {
   const DimensionGroup& g = *laid.group;
   const double mm = style.mm.inches();
-  struct Reach { double s, start, end; bool centreline; };
+  struct Reach {
+    double s, start, end;
+    bool centreline;
+  };
   std::vector<Reach> lines;
   for (const LaidRow& row : laid.rows) {
     const double end = laid.start + laid.offsets[static_cast<std::size_t>(row.level)] + kExtensionPastMm * mm;
     for (std::size_t i = 0; i < row.row->stations.size(); ++i) {
       const double s = row.row->stations[i], start = row.row->starts[i] + 2 * mm;
-      const auto it = std::find_if(lines.begin(), lines.end(), [&](const Reach& r) { return std::abs(r.s - s) < 0.02; });
+      const auto it =
+          std::find_if(lines.begin(), lines.end(), [&](const Reach& r) { return std::abs(r.s - s) < 0.02; });
       if (it == lines.end()) {
         lines.push_back({s, start, end, row.row->centreline[i]});
       } else {
@@ -211,7 +226,8 @@ void drawExtensions(DisplayList& list, const LaidGroup& laid, const DrawStyle& s
   }
   for (const Reach& line : lines) {
     list.push_back({LinePrim{g.at(line.s, line.start), g.at(line.s, line.end)},
-                    line.centreline ? Role::centreline : Role::dimension, {}});
+                    line.centreline ? Role::centreline : Role::dimension,
+                    {}});
   }
 }
 
@@ -226,7 +242,8 @@ DisplayList drawDimensions(const Layout& layout, const DrawStyle& style) {
     LaidGroup laid = layGroup(group, style);
     for (int step = 0; step < 200; ++step) {
       const Corners corners = cornersOf(laid, style);
-      if (std::none_of(taken.begin(), taken.end(), [&](const Corners& c) { return overlapping(c, corners); })) break;
+      if (std::none_of(taken.begin(), taken.end(), [&](const Corners& c) { return overlapping(c, corners); }))
+        break;
       laid.start += 2 * style.mm.inches();
     }
     taken.push_back(cornersOf(laid, style));
@@ -238,8 +255,8 @@ DisplayList drawDimensions(const Layout& layout, const DrawStyle& style) {
   for (const PlacedFixture& placed : layout.fixtures) {
     if (placed.fixture.status == Status::remove || placed.wall < 0) continue;
     const Length past = style.mm.scaled(1.5);
-    lines.push_back({LinePrim{placed.front_center, placed.front_center + past * placed.facing}, Role::centreline,
-                     placed.fixture.id});
+    lines.push_back({LinePrim{placed.front_center, placed.front_center + past * placed.facing},
+                     Role::centreline, placed.fixture.id});
   }
   return lines;
 }

@@ -11,10 +11,12 @@ DisplayList drawWalls(const Layout&, const DrawStyle&);
 // What a door's label says, one string per line: leaf and action, clear opening.
 std::vector<std::string> doorLabel(const Layout&, const PlacedOpening&, const DrawStyle&);
 std::vector<std::string> fixtureLabel(const PlacedFixture&);
-// Labels of fixtures and openings, placed where they cross least of `drawn`. Brief: openings by their id alone.
+// Labels of fixtures and openings, placed where they cross least of `drawn`. Brief: openings by their id
+// alone.
 DisplayList drawLabels(const Layout&, const DisplayList& drawn, const DrawStyle&, bool brief = false);
 
-// Extent of an outline in a wall's frame: s along from the left end, t from the inside face outwards (inches).
+// Extent of an outline in a wall's frame: s along from the left end, t from the inside face outwards
+// (inches).
 struct WallRange {
   double s0 = 0, s1 = 0, t0 = 0, t1 = 0;
 };

@@ -10,9 +10,12 @@ namespace {
 
 std::string levelText(Level level) {
   switch (level) {
-    case Level::required: return "Required";
-    case Level::advised: return "Advised";
-    case Level::craft: return "Common practice";
+    case Level::required:
+      return "Required";
+    case Level::advised:
+      return "Advised";
+    case Level::craft:
+      return "Common practice";
   }
   return {};
 }
@@ -39,17 +42,26 @@ std::vector<PageContent> findingPages(const Layout& layout, const Report& report
   DrawStyle style;
   style.mm = Length::fromMillimetres(1);
   if (marked > 0) {
-    pages.begin({{"No.", 1.35}, {"Finding and why it matters", 9}, {"Measured", 2.5}, {"Needed", 2.8}, {"By", 2.8},
+    pages.begin({{"No.", 1.35},
+                 {"Finding and why it matters", 9},
+                 {"Measured", 2.5},
+                 {"Needed", 2.8},
+                 {"By", 2.8},
                  {"Source, level and how the value was checked", 7.2}});
     int number = 0;
     for (const Finding& finding : report.findings) {
       if (!isMarked(finding)) continue;
       const FindingText text = textOf(finding, layout.option, unit);
       const std::string source = levelText(finding.level) + ": " + text.source;
-      pages.row({{std::to_string(++number), "", true}, {text.headline, joined({text.why, text.detail}), true},
-                 {text.measured, ""}, {text.needed, ""}, {text.by.empty() ? text.outcome : text.by, ""},
+      pages.row({{std::to_string(++number), "", true},
+                 {text.headline, joined({text.why, text.detail}), true},
+                 {text.measured, ""},
+                 {text.needed, ""},
+                 {text.by.empty() ? text.outcome : text.by, ""},
                  {source, text.grade}},
-                [&](double x, double y) { return drawMark(finding.outcome, pointFromMillimetres(x + 1.9, y), style, {}); });
+                [&](double x, double y) {
+                  return drawMark(finding.outcome, pointFromMillimetres(x + 1.9, y), style, {});
+                });
     }
     pages.end();
   }

@@ -8,7 +8,9 @@
 namespace elbowroom {
 namespace {
 
-Role hatchRole(Outcome outcome) { return outcome == Outcome::shortfall ? Role::hatchShort : Role::hatchClose; }
+Role hatchRole(Outcome outcome) {
+  return outcome == Outcome::shortfall ? Role::hatchShort : Role::hatchClose;
+}
 
 Point middleOf(const Place& place) {
   if (place.points.empty()) return {};
@@ -27,11 +29,13 @@ const Place* clearestPlace(const Finding& finding) {
   return best;
 }
 
-void drawPlace(DisplayList& list, const Place& place, Outcome outcome, const ElementId& source, const DrawStyle& style) {
+void drawPlace(DisplayList& list, const Place& place, Outcome outcome, const ElementId& source,
+               const DrawStyle& style) {
   const Role role = hatchRole(outcome);
   if (place.points.size() >= 3) {
     const double spacing = outcome == Outcome::shortfall ? 1.5 : 2.6;
-    if (outcome != Outcome::unknown) list.push_back({HatchPrim{place.points, style.mm.scaled(spacing)}, role, source});
+    if (outcome != Outcome::unknown)
+      list.push_back({HatchPrim{place.points, style.mm.scaled(spacing)}, role, source});
     list.push_back({PolyPrim{place.points, true, false}, role, source});
   } else if (place.points.size() == 2) {
     const Point a = place.points[0], b = place.points[1];
@@ -51,8 +55,9 @@ bool isMarked(const Finding& finding) {
 }
 
 Role markRole(Outcome outcome) {
-  return outcome == Outcome::shortfall ? Role::markShort : outcome == Outcome::close ? Role::markClose
-                                                                                     : Role::markUnknown;
+  return outcome == Outcome::shortfall ? Role::markShort
+         : outcome == Outcome::close   ? Role::markClose
+                                       : Role::markUnknown;
 }
 
 DisplayList drawMark(Outcome outcome, Point middle, const DrawStyle& style, const ElementId& source) {
@@ -81,7 +86,12 @@ DisplayList drawFindingsAmid(const Report& report, Clutter drawn, const DrawStyl
   DisplayList list, marks;
   int number = 0;
   // Findings of one kind about one place share a mark: "2, 9".
-  struct Marked { Outcome outcome; ElementId source; Point middle; std::string digits; };
+  struct Marked {
+    Outcome outcome;
+    ElementId source;
+    Point middle;
+    std::string digits;
+  };
   std::vector<Marked> marked;
   const Length mark = style.mm.scaled(kMarkMm), text_height = style.mm.scaled(kMarkTextMm);
   // Boxes of marks already placed are texts to the others: never covered.
@@ -96,8 +106,10 @@ DisplayList drawFindingsAmid(const Report& report, Clutter drawn, const DrawStyl
     const auto same = std::find_if(marked.begin(), marked.end(), [&](const Marked& m) {
       return m.outcome == finding.outcome && m.source == source && distance(m.middle, middle) < mark * 2;
     });
-    if (same != marked.end()) same->digits += ", " + std::to_string(number);
-    else marked.push_back({finding.outcome, source, middle, std::to_string(number)});
+    if (same != marked.end())
+      same->digits += ", " + std::to_string(number);
+    else
+      marked.push_back({finding.outcome, source, middle, std::to_string(number)});
   }
   for (const auto& [outcome, source, middle, digits] : marked) {
     const Length gap = style.mm.scaled(0.4), width = mark + gap + textWidth(digits, text_height, true);

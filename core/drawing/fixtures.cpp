@@ -83,7 +83,8 @@ void shower(Canvas& c, const Fixture& f) {
 
 void details(Canvas& c, const Fixture& f) {
   switch (f.kind) {
-    case FixtureKind::toilet: return toilet(c, f);
+    case FixtureKind::toilet:
+      return toilet(c, f);
     case FixtureKind::bidet:
       c.pen.ellipse(c.detail, 0, c.d * 0.56, c.w * 0.33, c.d * 0.34);
       drain(c, 0, c.d * 0.56, 0.8);
@@ -100,14 +101,17 @@ void details(Canvas& c, const Fixture& f) {
       }
       return;
     }
-    case FixtureKind::bath: return bath(c, saysOf(f, "drain", "right"));
+    case FixtureKind::bath:
+      return bath(c, saysOf(f, "drain", "right"));
     case FixtureKind::freestandingBath: {
       const double rim = std::min(2.2, c.d * 0.09);
       c.pen.rectangle(c.detail, -c.w / 2 + rim, rim, c.w / 2 - rim, c.d - rim, c.d);
       return drain(c, 0, c.d / 2, 1.1);
     }
-    case FixtureKind::shower: return shower(c, f);
-    case FixtureKind::cabinet: return c.pen.line(c.detail, -c.w / 2, c.d, c.w / 2, 0);
+    case FixtureKind::shower:
+      return shower(c, f);
+    case FixtureKind::cabinet:
+      return c.pen.line(c.detail, -c.w / 2, c.d, c.w / 2, 0);
     case FixtureKind::linenCloset:
       c.pen.line(c.detail, -c.w / 2, c.d, c.w / 2, 0);
       return c.pen.line(c.detail, -c.w / 2, 0, c.w / 2, c.d);
@@ -136,7 +140,8 @@ DisplayList drawFixture(const PlacedFixture& placed, const DrawStyle&) {
   const Direction forward = placed.facing;
   const Point back = placed.center - (f.depth / 2) * forward;
   Canvas c{Pen({back, forward.left(), forward}, f.id), f.width.inches(), f.depth.inches(),
-           removed ? Role::fixtureRemoved : Role::fixture, removed ? Role::fixtureRemoved : Role::fixtureDetail};
+           removed ? Role::fixtureRemoved : Role::fixture,
+           removed ? Role::fixtureRemoved : Role::fixtureDetail};
   if (f.kind == FixtureKind::freestandingBath && placed.footprint.size() <= 4) {
     c.pen.rectangle(c.line, -c.w / 2, 0, c.w / 2, c.d, c.d);
   } else {

@@ -23,7 +23,8 @@ struct Candidate {
 };
 
 // The lines of a label centred on a point.
-std::vector<TextPrim> block(const std::vector<std::string>& lines, const Candidate& where, const DrawStyle& style) {
+std::vector<TextPrim> block(const std::vector<std::string>& lines, const Candidate& where,
+                            const DrawStyle& style) {
   const Length height = style.mm.scaled(kLabelMm);
   const Direction down = where.upright ? Direction{0, -1} : Direction{1, 0};
   const double first = -(static_cast<double>(lines.size()) - 1) / 2;
@@ -43,7 +44,8 @@ std::vector<TextPrim> block(const std::vector<std::string>& lines, const Candida
 }
 
 bool within(const Box& box, const Box& home) {
-  return box.low.x >= home.low.x && box.low.y >= home.low.y && box.high.x <= home.high.x && box.high.y <= home.high.y;
+  return box.low.x >= home.low.x && box.low.y >= home.low.y && box.high.x <= home.high.x &&
+         box.high.y <= home.high.y;
 }
 
 // One way to word a label; the shorter ones cost more and are taken where the longer find no room.
@@ -76,10 +78,14 @@ void place(DisplayList& list, Clutter& clutter, const std::vector<Wording>& word
   }
 }
 
-std::vector<Candidate> inFixture(const PlacedFixture& placed) {
+std::vector<Candidate> inFixture(const PlacedFixture& placed, const DrawStyle& style) {
   std::vector<Candidate> candidates;
   const Direction forward = placed.facing, right = forward.left();
   const Fixture& f = placed.fixture;
+  // Thin things (heaters, shelves) are named on the floor before them.
+  const Length before = f.depth / 2 + style.mm.scaled(std::abs(forward.x) > 0.5 ? 6.5 : 2.4);
+  candidates.push_back({placed.center + before * forward, true, 2});
+  candidates.push_back({placed.center + (f.depth / 2 + style.mm.scaled(2.4)) * forward, false, 4});
   for (const double y : {0.0, 0.12, -0.12, 0.24, -0.24, 0.36, -0.36}) {
     for (const double x : {0.0, 0.15, -0.15, 0.3, -0.3}) {
       const Point at = placed.center + f.depth.scaled(y) * forward + f.width.scaled(x) * right;
@@ -91,7 +97,8 @@ std::vector<Candidate> inFixture(const PlacedFixture& placed) {
   return candidates;
 }
 
-std::vector<Candidate> nearOpening(const Layout& layout, const PlacedOpening& placed, const DrawStyle& style) {
+std::vector<Candidate> nearOpening(const Layout& layout, const PlacedOpening& placed,
+                                   const DrawStyle& style) {
   std::vector<Candidate> candidates;
   const WallFrame& wall = layout.walls[static_cast<std::size_t>(placed.wall)];
   const double width = placed.opening.width.inches(), mm = style.mm.inches();
@@ -101,7 +108,8 @@ std::vector<Candidate> nearOpening(const Layout& layout, const PlacedOpening& pl
       for (const double reach : {0.52, 0.42, 0.62, 0.72}) {
         const Direction d = leaf.closed.turned(Angle::fromDegrees(positive ? turn : -turn));
         candidates.push_back({leaf.hinge + leaf.width.scaled(reach) * d, true, std::abs(turn - 45) / 20});
-        candidates.push_back({leaf.hinge + leaf.width.scaled(reach) * d, false, 3 + std::abs(turn - 45) / 20});
+        candidates.push_back(
+            {leaf.hinge + leaf.width.scaled(reach) * d, false, 3 + std::abs(turn - 45) / 20});
       }
     }
   }
@@ -110,11 +118,13 @@ std::vector<Candidate> nearOpening(const Layout& layout, const PlacedOpening& pl
   const double rise = slopes ? 11 * mm : 3.4 * mm;
   for (const double along : {0.0, 0.3, -0.3, 0.6, -0.6, 0.9, -0.9}) {
     for (const double in : {rise, rise + 2 * mm, rise + 5 * mm, rise + 9 * mm, rise + 14 * mm}) {
-      const Point at = middle + Length::fromInches(along * width) * wall.along + Length::fromInches(in) * wall.inward;
+      const Point at =
+          middle + Length::fromInches(along * width) * wall.along + Length::fromInches(in) * wall.inward;
       candidates.push_back({at, true, 2 + 6 * std::abs(along) + (in - rise) / mm * 0.6});
     }
     for (const double in : {3.4 * mm, 6 * mm, 9 * mm}) {
-      const Point at = middle + Length::fromInches(along * width) * wall.along + Length::fromInches(in) * wall.inward;
+      const Point at =
+          middle + Length::fromInches(along * width) * wall.along + Length::fromInches(in) * wall.inward;
       if (slopes) candidates.push_back({at, false, 3 + 6 * std::abs(along) + in / mm * 0.6});
     }
   }
@@ -127,15 +137,18 @@ std::string shortText(Length value, Unit unit) {
 
 }  // namespace
 
-std::vector<std::string> doorLabel(const Layout& layout, const PlacedOpening& placed, const DrawStyle& style) {
+std::vector<std::string> doorLabel(const Layout& layout, const PlacedOpening& placed,
+                                   const DrawStyle& style) {
   const Opening& opening = placed.opening;
   if (opening.kind == OpeningKind::window) {
-    return {opening.id.text + ": window", shortText(opening.width, style.unit) + " \u00d7 " + shortText(opening.height, style.unit)};
+    return {opening.id.text + ": window",
+            shortText(opening.width, style.unit) + " \u00d7 " + shortText(opening.height, style.unit)};
   }
   std::string action(labelOf(opening.action));
   action[0] = static_cast<char>(std::tolower(static_cast<unsigned char>(action[0])));
   const Length clear = doorFigures(layout, placed).clear_opening;
-  return {opening.id.text + ": " + action + " " + shortText(opening.width, style.unit), "clear " + shortText(clear, style.unit)};
+  return {opening.id.text + ": " + action + " " + shortText(opening.width, style.unit),
+          "clear " + shortText(clear, style.unit)};
 }
 
 std::vector<std::string> fixtureLabel(const PlacedFixture& placed) {
@@ -164,7 +177,7 @@ DisplayList drawLabels(const Layout& layout, const DisplayList& drawn, const Dra
       wordings.push_back({lines, kShorterLabel});
     }
     const Box home = boundsOf(placed.footprint);
-    place(list, clutter, wordings, inFixture(placed), placed.fixture.id, style, home);
+    place(list, clutter, wordings, inFixture(placed, style), placed.fixture.id, style, home);
   }
   for (const PlacedOpening& placed : layout.openings) {
     if (placed.wall < 0 || placed.wall >= static_cast<int>(layout.walls.size())) continue;

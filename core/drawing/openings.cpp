@@ -53,7 +53,8 @@ void pocketLeaf(Pen& pen, const WallFrame& wall, const PlacedOpening& placed, do
   const double width = placed.opening.width.inches(), shown = width / 2;
   const double mouth = left ? s0 : s1, out = left ? 1 : -1;
   pen.rectangle(Role::doorLeaf, mouth, t - half, mouth + out * shown, t + half, 0, true);
-  const double end = left ? std::max(cavity.s0, mouth - width + shown) : std::min(cavity.s1, mouth + width - shown);
+  const double end =
+      left ? std::max(cavity.s0, mouth - width + shown) : std::min(cavity.s1, mouth + width - shown);
   pen.rectangle(Role::hidden, mouth, t - half, end, t + half);
   // Parked wholly inside, so the length of wall it needs shows.
   const double parked = left ? std::max(cavity.s0, s0 - width) : std::min(cavity.s1, s1 + width);
@@ -71,7 +72,8 @@ void slidingLeaf(Pen& pen, const WallFrame& wall, const PlacedOpening& placed, d
                  const DrawStyle& style) {
   const WallRange park = rangeOn(wall, placed.park);
   const double thickness = std::max(park.t1 - park.t0, 0.5);
-  if (!placed.park.empty()) pen.rectangle(Role::doorLeaf, park.s0, park.t0, park.s1, park.t0 + thickness, 0, true);
+  if (!placed.park.empty())
+    pen.rectangle(Role::doorLeaf, park.s0, park.t0, park.s1, park.t0 + thickness, 0, true);
   const bool left = (park.s0 + park.s1) / 2 < (s0 + s1) / 2;
   const double beyond = (placed.opening.width.inches() - (s1 - s0)) / 2;  // the closed leaf covers its jambs
   pen.rectangle(Role::hidden, s0 - beyond, park.t0, s1 + beyond, park.t0 + thickness);
@@ -102,10 +104,17 @@ DisplayList drawOpening(const Layout& layout, const PlacedOpening& placed, const
       for (const Leaf& leaf : placed.leaves) hingedLeaf(pen, leaf, thicknessOf(placed.opening), opens, style);
       break;
     }
-    case DoorAction::pocket: pocketLeaf(pen, wall, placed, s0, s1); break;
-    case DoorAction::surfaceSliding: slidingLeaf(pen, wall, placed, s0, s1, style); break;
-    case DoorAction::bifold: bifoldPanels(pen, wall, placed); break;
-    case DoorAction::cased: break;
+    case DoorAction::pocket:
+      pocketLeaf(pen, wall, placed, s0, s1);
+      break;
+    case DoorAction::surfaceSliding:
+      slidingLeaf(pen, wall, placed, s0, s1, style);
+      break;
+    case DoorAction::bifold:
+      bifoldPanels(pen, wall, placed);
+      break;
+    case DoorAction::cased:
+      break;
   }
   if (placed.opening.action == DoorAction::cased) {
     pen.line(Role::hidden, s0, 0, s1, 0);

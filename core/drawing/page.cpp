@@ -17,7 +17,9 @@ std::vector<std::string> cautionOn(Paper paper) {
   return wrapMm(all, kCautionTextMm, frameOf(paper).width() - 4);
 }
 
-double cautionHeight(Paper paper) { return static_cast<double>(cautionOn(paper).size()) * kCautionStepMm + 2.2; }
+double cautionHeight(Paper paper) {
+  return static_cast<double>(cautionOn(paper).size()) * kCautionStepMm + 2.2;
+}
 
 }  // namespace
 
@@ -30,12 +32,16 @@ void PaperPen::line(Role role, double x0, double y0, double x1, double y1) {
 }
 
 void PaperPen::rectangle(Role role, double x0, double y0, double x1, double y1, bool filled) {
-  list_.push_back({PolyPrim{{pointFromMillimetres(x0, y0), pointFromMillimetres(x1, y0), pointFromMillimetres(x1, y1), pointFromMillimetres(x0, y1)}, true,
+  list_.push_back({PolyPrim{{pointFromMillimetres(x0, y0), pointFromMillimetres(x1, y0),
+                             pointFromMillimetres(x1, y1), pointFromMillimetres(x0, y1)},
+                            true,
                             filled},
-                   role, {}});
+                   role,
+                   {}});
 }
 
-void PaperPen::text(double x, double y, const std::string& words, double height, Role role, bool bold, AnchorH h) {
+void PaperPen::text(double x, double y, const std::string& words, double height, Role role, bool bold,
+                    AnchorH h) {
   if (words.empty()) return;
   TextPrim text;
   text.at = pointFromMillimetres(x, y);
@@ -97,7 +103,10 @@ DisplayList furnish(Paper paper, const TitleFacts& facts) {
   }
 
   // Cells from the right: fixed widths; the title takes the rest.
-  struct Cell { std::string caption, value, more; double width; };
+  struct Cell {
+    std::string caption, value, more;
+    double width;
+  };
   const std::vector<Cell> cells{
       {"Units", facts.units, "to finished faces", 42},
       {"Date", facts.date, "", 26},

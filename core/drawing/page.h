@@ -12,7 +12,7 @@ struct Field {
   double height() const { return y1 - y0; }
 };
 
-inline constexpr double kFrameMm = 10;       // from the paper's edge to the frame
+inline constexpr double kFrameMm = 10;  // from the paper's edge to the frame
 inline constexpr double kTitleBlockMm = 17;
 inline constexpr double kCaptionTextMm = 2.3;
 inline constexpr double kNoteTextMm = 2.6;
@@ -24,8 +24,8 @@ class PaperPen {
  public:
   void line(Role role, double x0, double y0, double x1, double y1);
   void rectangle(Role role, double x0, double y0, double x1, double y1, bool filled = false);
-  void text(double x, double y, const std::string& words, double height, Role role = Role::note, bool bold = false,
-            AnchorH h = AnchorH::left);
+  void text(double x, double y, const std::string& words, double height, Role role = Role::note,
+            bool bold = false, AnchorH h = AnchorH::left);
   void add(DisplayList more) { append(list_, std::move(more)); }
   DisplayList take() { return std::move(list_); }
 
@@ -42,7 +42,9 @@ Field frameOf(Paper);
 // What is left above the title block and the caution.
 Field bodyOf(Paper);
 // Drawing field and side column of the plan sheet.
-struct PlanFields { Field drawing, column; };
+struct PlanFields {
+  Field drawing, column;
+};
 PlanFields planFields(Paper);
 
 struct TitleFacts {

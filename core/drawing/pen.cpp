@@ -20,7 +20,8 @@ std::vector<Point> ellipseChords(const EllipsePrim& ellipse, int steps) {
   std::vector<Point> points;
   for (int i = 0; i < steps; ++i) {
     const double t = 2 * std::numbers::pi * i / steps;
-    points.push_back(ellipse.center + ellipse.rx.scaled(std::cos(t)) * u + ellipse.ry.scaled(std::sin(t)) * v);
+    points.push_back(ellipse.center + ellipse.rx.scaled(std::cos(t)) * u +
+                     ellipse.ry.scaled(std::sin(t)) * v);
   }
   return points;
 }
@@ -45,7 +46,8 @@ void Pen::poly(Role role, const std::vector<std::array<double, 2>>& points, bool
   add(role, std::move(poly));
 }
 
-void Pen::rectangle(Role role, double x0, double y0, double x1, double y1, double corner_radius, bool filled) {
+void Pen::rectangle(Role role, double x0, double y0, double x1, double y1, double corner_radius,
+                    bool filled) {
   const double r = std::min({corner_radius, std::abs(x1 - x0) / 2, std::abs(y1 - y0) / 2});
   if (r <= 0) return poly(role, {{x0, y0}, {x1, y0}, {x1, y1}, {x0, y1}}, true, filled);
   std::vector<std::array<double, 2>> points;
@@ -63,7 +65,8 @@ void Pen::rectangle(Role role, double x0, double y0, double x1, double y1, doubl
 }
 
 void Pen::ellipse(Role role, double x, double y, double rx, double ry, bool filled) {
-  add(role, EllipsePrim{frame_.at(x, y), Length::fromInches(rx), Length::fromInches(ry), frame_.u.angle(), filled});
+  add(role,
+      EllipsePrim{frame_.at(x, y), Length::fromInches(rx), Length::fromInches(ry), frame_.u.angle(), filled});
 }
 
 void Pen::arc(Role role, double x, double y, double rx, double ry, double a, double b) {

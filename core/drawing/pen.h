@@ -1,4 +1,5 @@
-// Helpers for the files of this folder: a pen that fills a display list in a local frame, and shapes as chords.
+// Helpers for the files of this folder: a pen that fills a display list in a local frame, and shapes as
+// chords.
 #pragma once
 
 #include <array>
@@ -33,9 +34,12 @@ class Pen {
 
   void line(Role role, double x0, double y0, double x1, double y1);
   void poly(Role role, const std::vector<std::array<double, 2>>& points, bool closed, bool filled = false);
-  void rectangle(Role role, double x0, double y0, double x1, double y1, double corner_radius = 0, bool filled = false);
+  void rectangle(Role role, double x0, double y0, double x1, double y1, double corner_radius = 0,
+                 bool filled = false);
   void ellipse(Role role, double x, double y, double rx, double ry, bool filled = false);
-  void circle(Role role, double x, double y, double r, bool filled = false) { ellipse(role, x, y, r, r, filled); }
+  void circle(Role role, double x, double y, double r, bool filled = false) {
+    ellipse(role, x, y, r, r, filled);
+  }
   // Part of an ellipse from angle a to b (degrees in the local frame), as chords.
   void arc(Role role, double x, double y, double rx, double ry, double a, double b);
   void add(Role role, Prim prim) { list_.push_back({std::move(prim), role, source_}); }

@@ -51,7 +51,8 @@ void Column::north(const std::optional<Angle>& north) {
   const double r = 6, x = left() + r, y = y_ - r - 0.5;
   const double turn = north ? north->radians() : 0;
   // Local frame: y towards north.
-  Pen mark({pointFromMillimetres(x, y), {std::cos(turn), std::sin(turn)}, {-std::sin(turn), std::cos(turn)}}, {});
+  Pen mark({pointFromMillimetres(x, y), {std::cos(turn), std::sin(turn)}, {-std::sin(turn), std::cos(turn)}},
+           {});
   const auto in = [](double mm) { return mm / 25.4; };
   mark.circle(north ? Role::northMark : Role::hidden, 0, 0, in(r));
   if (north) {
@@ -129,7 +130,8 @@ void Column::legend(const Layout& layout, const std::set<Role>& used) {
   const auto mark = [&](Outcome outcome) {
     return [this, outcome](double x0, double x1, double y) {
       if (outcome == Outcome::shortfall) {
-        const Outline zone{pointFromMillimetres(x0, y - 1.5), pointFromMillimetres(x0 + 4.6, y - 1.5), pointFromMillimetres(x0 + 4.6, y + 1.5), pointFromMillimetres(x0, y + 1.5)};
+        const Outline zone{pointFromMillimetres(x0, y - 1.5), pointFromMillimetres(x0 + 4.6, y - 1.5),
+                           pointFromMillimetres(x0 + 4.6, y + 1.5), pointFromMillimetres(x0, y + 1.5)};
         pen_.add({{HatchPrim{zone, Length::fromMillimetres(1.5)}, Role::hatchShort, {}},
                   {PolyPrim{zone, true, false}, Role::hatchShort, {}}});
       }
@@ -150,7 +152,8 @@ void Column::legend(const Layout& layout, const std::set<Role>& used) {
       pen_.line(Role::wallCutExterior, x0, y + 1.4, x1, y + 1.4);
     });
   }
-  const bool pipes = std::any_of(layout.walls.begin(), layout.walls.end(), [](const WallFrame& w) { return w.plumbing; });
+  const bool pipes =
+      std::any_of(layout.walls.begin(), layout.walls.end(), [](const WallFrame& w) { return w.plumbing; });
   if (pipes) {
     entry("Wall with pipes", [this](double x0, double x1, double y) {
       pen_.rectangle(Role::wallCut, x0, y - 1.7, x1, y + 1.7, true);
@@ -201,13 +204,15 @@ void Column::notes(const Report& report) {
                          [outcome](const Finding& f) { return f.outcome == outcome; });
   };
   const std::vector<std::string> notes{
-      std::string("Dimensions to finished faces, in ") + (unit_ == Unit::inches ? "feet and inches." : "millimetres."),
-      "Openings: to the jambs, that is the leaf's width. Fixtures: to their centreline. Both from the wall's two corners.",
+      std::string("Dimensions to finished faces, in ") +
+          (unit_ == Unit::inches ? "feet and inches." : "millimetres."),
+      "Openings: to the jambs, that is the leaf's width. Fixtures: to their centreline. Both from the wall's "
+      "two corners.",
       "Written figures go before scaled ones. Check all sizes on site.",
       "Leaves, hands and rough openings: see the schedules.",
-      "Checked: " + std::to_string(count(Outcome::shortfall)) + " short, " + std::to_string(count(Outcome::close)) +
-          " close, " + std::to_string(count(Outcome::unknown)) + " not stated, " +
-          std::to_string(count(Outcome::clear)) + " clear; see the findings.",
+      "Checked: " + std::to_string(count(Outcome::shortfall)) + " short, " +
+          std::to_string(count(Outcome::close)) + " close, " + std::to_string(count(Outcome::unknown)) +
+          " not stated, " + std::to_string(count(Outcome::clear)) + " clear; see the findings.",
   };
   for (const std::string& note : notes) {
     for (const std::string& line : wrapMm(note, kText, inner())) {

@@ -65,13 +65,14 @@ DisplayList findingsList(const Layout& layout, const Report& report, DrawStyle s
 
 // Puts a plan list into the middle of the drawing field; remembers which roles it uses.
 template <typename MakeList>
-std::set<Role> drawInto(PaperPen& pen, const Layout& layout, const Field& field, const std::optional<Scale>& scale,
-                        MakeList make) {
+std::set<Role> drawInto(PaperPen& pen, const Layout& layout, const Field& field,
+                        const std::optional<Scale>& scale, MakeList make) {
   std::set<Role> used;
   const Point target = pointFromMillimetres((field.x0 + field.x1) / 2, (field.y0 + field.y1) / 2);
   if (!scale || layout.walls.empty()) {
-    const std::string words = layout.walls.empty() ? "No room is drawn in this option yet."
-                                                   : "The room is too large for this paper at any usual scale.";
+    const std::string words = layout.walls.empty()
+                                  ? "No room is drawn in this option yet."
+                                  : "The room is too large for this paper at any usual scale.";
     pen.text(target.x.millimetres(), target.y.millimetres(), words, 4, Role::title, false, AnchorH::centre);
     return used;
   }
@@ -93,8 +94,9 @@ PageContent planPage(const Layout& layout, const Report& report, Paper paper) {
   PageContent page{"Plan", chooseScale(layout, paper), {}};
   const PlanFields fields = planFields(paper);
   PaperPen pen;
-  const std::set<Role> used = drawInto(pen, layout, fields.drawing, page.scale,
-                                       [&](const DrawStyle& style) { return dimensionedList(layout, style); });
+  const std::set<Role> used = drawInto(pen, layout, fields.drawing, page.scale, [&](const DrawStyle& style) {
+    return dimensionedList(layout, style);
+  });
   pen.add(drawPlanColumn(layout, report, fields.column, page.scale, used));
   page.content = pen.take();
   return page;
@@ -104,8 +106,9 @@ PageContent findingsPlanPage(const Layout& layout, const Report& report, Paper p
   PageContent page{"Findings plan", chooseScale(layout, paper), {}};
   const PlanFields fields = planFields(paper);
   PaperPen pen;
-  const std::set<Role> used = drawInto(pen, layout, fields.drawing, page.scale,
-                                       [&](const DrawStyle& style) { return findingsList(layout, report, style); });
+  const std::set<Role> used = drawInto(pen, layout, fields.drawing, page.scale, [&](const DrawStyle& style) {
+    return findingsList(layout, report, style);
+  });
   pen.add(drawFindingsColumn(layout, report, fields.column, page.scale, used));
   page.content = pen.take();
   return page;

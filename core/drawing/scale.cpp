@@ -3,9 +3,12 @@
 namespace elbowroom {
 namespace {
 
-struct Named { const char* name; int divisor; };
+struct Named {
+  const char* name;
+  int divisor;
+};
 // Architects' scales, largest first after the preferred one; ISO 5455 reductions and 1:25 for metric plans.
-constexpr Named kFeet[] = {{"1/2\" = 1'-0\"", 24}, {"3/8\" = 1'-0\"", 32}, {"1/4\" = 1'-0\"", 48},
+constexpr Named kFeet[] = {{"1/2\" = 1'-0\"", 24},  {"3/8\" = 1'-0\"", 32}, {"1/4\" = 1'-0\"", 48},
                            {"3/16\" = 1'-0\"", 64}, {"1/8\" = 1'-0\"", 96}, {"1/16\" = 1'-0\"", 192}};
 constexpr Named kMetric[] = {{"1:20", 20}, {"1:25", 25}, {"1:50", 50}, {"1:100", 100}, {"1:200", 200}};
 

@@ -19,13 +19,15 @@ std::string actionText(const Opening& o) {
   switch (o.action) {
     case DoorAction::hinged:
       return text + ", hinges " + handOf(o.hinge) + ", swings " + (o.swing == Swing::in ? "in" : "out");
-    case DoorAction::doubleLeaf: return text + ", swings " + (o.swing == Swing::in ? "in" : "out");
+    case DoorAction::doubleLeaf:
+      return text + ", swings " + (o.swing == Swing::in ? "in" : "out");
     case DoorAction::bifold:
       return text + ", folds " + handOf(o.hinge) + ", " + (o.swing == Swing::in ? "in" : "out");
     case DoorAction::pocket:
     case DoorAction::surfaceSliding:
       return o.toward ? text + ", slides " + handOf(*o.toward) : text + ", side not stated";
-    case DoorAction::cased: return text;
+    case DoorAction::cased:
+      return text;
   }
   return text;
 }
@@ -49,8 +51,13 @@ void doors(TablePages& pages, const Layout& layout, Unit unit) {
     if (o.kind != OpeningKind::door) continue;
     if (!any) {
       pages.heading("Doors");
-      pages.begin({{"Door", 1}, {"Wall", 0.8}, {"Leaf", 1.7}, {"Action and hand", 3}, {"Clear opening", 1.4},
-                   {"Rough opening", 1.8}, {"Jambs from wall ends", 2.7}});
+      pages.begin({{"Door", 1},
+                   {"Wall", 0.8},
+                   {"Leaf", 1.7},
+                   {"Action and hand", 3},
+                   {"Clear opening", 1.4},
+                   {"Rough opening", 1.8},
+                   {"Jambs from wall ends", 2.7}});
       any = true;
     }
     const DoorFigures figures = doorFigures(layout, placed);
@@ -58,26 +65,35 @@ void doors(TablePages& pages, const Layout& layout, Unit unit) {
     for (const Trouble& t : figures.troubles) {
       trouble += (trouble.empty() ? "" : " ") + troubleText(t, layout.option, unit);
     }
-    if (figures.hits) trouble += (trouble.empty() ? "" : " ") + std::string("Opens to ") +
-                                 std::to_string(static_cast<int>(figures.opens.degrees())) + "\u00b0: stopped by " +
-                                 subjectName(layout.option, *figures.hits) + ".";
+    if (figures.hits)
+      trouble += (trouble.empty() ? "" : " ") + std::string("Opens to ") +
+                 std::to_string(static_cast<int>(figures.opens.degrees())) + "\u00b0: stopped by " +
+                 subjectName(layout.option, *figures.hits) + ".";
     std::string jambs = "-";
     if (placed.wall >= 0) {
       const WallFrame& wall = layout.walls[static_cast<std::size_t>(placed.wall)];
-      const Length a = dot(placed.left - wall.from, wall.along), b = dot(placed.right - wall.from, wall.along);
-      jambs = inUnit(std::min(a, b), unit) + " left, " + inUnit(wall.length - std::max(a, b), unit) + " right";
+      const Length a = dot(placed.left - wall.from, wall.along),
+                   b = dot(placed.right - wall.from, wall.along);
+      jambs =
+          inUnit(std::min(a, b), unit) + " left, " + inUnit(wall.length - std::max(a, b), unit) + " right";
     }
-    pages.row({{o.id.text, "", true}, {wallName(layout, placed.wall), ""}, {times(o.width, o.height, unit), ""},
-               {actionText(o), trouble}, {inUnit(figures.clear_opening, unit), ""}, {roughOpening(o, unit), ""},
+    pages.row({{o.id.text, "", true},
+               {wallName(layout, placed.wall), ""},
+               {times(o.width, o.height, unit), ""},
+               {actionText(o), trouble},
+               {inUnit(figures.clear_opening, unit), ""},
+               {roughOpening(o, unit), ""},
                {jambs, ""}});
   }
   if (!any) return;
   pages.end();
-  pages.paragraph(std::string("Hand and wall ends as seen from inside, facing the wall. Rough openings by published trade "
-                              "guidance: hinged, leaf + ") +
-                  inUnit(Length::fromInches(2), unit) + " by height + " + inUnit(Length::fromInches(2.5), unit) +
-                  "; pocket, twice the leaf + " + inUnit(Length::fromInches(1), unit) + " by height + " +
-                  inUnit(Length::fromInches(4.5), unit) + ". Confirm with the maker of the door.");
+  pages.paragraph(
+      std::string(
+          "Hand and wall ends as seen from inside, facing the wall. Rough openings by published trade "
+          "guidance: hinged, leaf + ") +
+      inUnit(Length::fromInches(2), unit) + " by height + " + inUnit(Length::fromInches(2.5), unit) +
+      "; pocket, twice the leaf + " + inUnit(Length::fromInches(1), unit) + " by height + " +
+      inUnit(Length::fromInches(4.5), unit) + ". Confirm with the maker of the door.");
 }
 
 void windows(TablePages& pages, const Layout& layout, Unit unit) {
@@ -87,18 +103,28 @@ void windows(TablePages& pages, const Layout& layout, Unit unit) {
     if (o.kind != OpeningKind::window) continue;
     if (!any) {
       pages.heading("Windows");
-      pages.begin({{"Window", 1}, {"Wall", 1}, {"Opening", 2}, {"Sill above finished floor", 2}, {"Head above finished floor", 2}, {"Jambs from wall ends", 3}});
+      pages.begin({{"Window", 1},
+                   {"Wall", 1},
+                   {"Opening", 2},
+                   {"Sill above finished floor", 2},
+                   {"Head above finished floor", 2},
+                   {"Jambs from wall ends", 3}});
       any = true;
     }
     std::string jambs = "-";
     if (placed.wall >= 0) {
       const WallFrame& wall = layout.walls[static_cast<std::size_t>(placed.wall)];
-      const Length a = dot(placed.left - wall.from, wall.along), b = dot(placed.right - wall.from, wall.along);
-      jambs = inUnit(std::min(a, b), unit) + " left, " + inUnit(wall.length - std::max(a, b), unit) + " right";
+      const Length a = dot(placed.left - wall.from, wall.along),
+                   b = dot(placed.right - wall.from, wall.along);
+      jambs =
+          inUnit(std::min(a, b), unit) + " left, " + inUnit(wall.length - std::max(a, b), unit) + " right";
     }
-    pages.row({{o.id.text, "", true}, {wallName(layout, placed.wall), ""}, {times(o.width, o.height, unit), ""},
+    pages.row({{o.id.text, "", true},
+               {wallName(layout, placed.wall), ""},
+               {times(o.width, o.height, unit), ""},
                {o.sill ? inUnit(*o.sill, unit) : "not stated", ""},
-               {o.sill ? inUnit(*o.sill + o.height, unit) : "not stated", ""}, {jambs, ""}});
+               {o.sill ? inUnit(*o.sill + o.height, unit) : "not stated", ""},
+               {jambs, ""}});
   }
   if (any) pages.end();
 }
@@ -106,7 +132,12 @@ void windows(TablePages& pages, const Layout& layout, Unit unit) {
 void fixtures(TablePages& pages, const Layout& layout, Unit unit) {
   if (layout.fixtures.empty()) return;
   pages.heading("Fixtures");
-  pages.begin({{"Fixture", 2.2}, {"Kind", 1.8}, {"Width \u00d7 depth", 1.9}, {"Height", 1.1}, {"Status", 1}, {"Wall", 1},
+  pages.begin({{"Fixture", 2.2},
+               {"Kind", 1.8},
+               {"Width \u00d7 depth", 1.9},
+               {"Height", 1.1},
+               {"Status", 1},
+               {"Wall", 1},
                {"Centreline from wall ends", 3}});
   for (const PlacedFixture& placed : layout.fixtures) {
     const Fixture& f = placed.fixture;
@@ -118,9 +149,13 @@ void fixtures(TablePages& pages, const Layout& layout, Unit unit) {
     } else if (!layout.walls.empty()) {
       place = "as dimensioned on the plan";
     }
-    pages.row({{subjectName(layout.option, f.id), "", true}, {std::string(infoOf(f.kind).label), ""},
-               {times(f.width, f.depth, unit), ""}, {f.height ? inUnit(*f.height, unit) : "not stated", ""},
-               {std::string(labelOf(f.status)), ""}, {wallName(layout, placed.wall), ""}, {place, ""}});
+    pages.row({{subjectName(layout.option, f.id), "", true},
+               {std::string(infoOf(f.kind).label), ""},
+               {times(f.width, f.depth, unit), ""},
+               {f.height ? inUnit(*f.height, unit) : "not stated", ""},
+               {std::string(labelOf(f.status)), ""},
+               {wallName(layout, placed.wall), ""},
+               {place, ""}});
   }
   pages.end();
 }

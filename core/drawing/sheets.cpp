@@ -8,13 +8,12 @@ std::vector<Sheet> makeSheets(const Layout& layout, const Report& report, const 
   findings.insert(findings.begin(), findingsPlanPage(layout, report, info.paper));
   std::vector<PageContent> pages;
   pages.push_back(planPage(layout, report, info.paper));
-  std::string continued;
   for (auto* part : {&schedules, &findings}) {
+    int run = 1;  // pages of one name in a row: "Findings list", "Findings list 2", ...
     for (std::size_t i = 0; i < part->size(); ++i) {
-      if (i > 0 && (*part)[i].name == (*part)[i - 1].name) continued = " (continued)";
-      else continued.clear();
+      run = i > 0 && (*part)[i].name == (*part)[i - 1].name ? run + 1 : 1;
       pages.push_back((*part)[i]);
-      pages.back().name += continued;
+      if (run > 1) pages.back().name += " " + std::to_string(run);
     }
   }
 

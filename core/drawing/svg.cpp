@@ -22,10 +22,18 @@ std::string escaped(const std::string& text) {
   std::string out;
   for (const char c : text) {
     switch (c) {
-      case '&': out += "&amp;"; break;
-      case '<': out += "&lt;"; break;
-      case '>': out += "&gt;"; break;
-      case '"': out += "&quot;"; break;
+      case '&':
+        out += "&amp;";
+        break;
+      case '<':
+        out += "&lt;";
+        break;
+      case '>':
+        out += "&gt;";
+        break;
+      case '"':
+        out += "&quot;";
+        break;
       default:
         // Control characters have no place in XML 1.0.
         if (static_cast<unsigned char>(c) >= 0x20) out += c;
@@ -62,7 +70,8 @@ class SvgWriter {
   }
 
   void draw(const LinePrim& line) {
-    out_ += fmt::format("<path d=\"M{} {}L{} {}\"{}/>\n", x(line.a), y(line.a), x(line.b), y(line.b), pen(false));
+    out_ +=
+        fmt::format("<path d=\"M{} {}L{} {}\"{}/>\n", x(line.a), y(line.a), x(line.b), y(line.b), pen(false));
   }
 
   void draw(const PolyPrim& poly) {
@@ -79,15 +88,16 @@ class SvgWriter {
     const Point b = arc.center + arc.radius * Direction::fromAngle(arc.from + arc.sweep);
     const double sweep = arc.sweep.degrees();
     const std::string r = number(arc.radius.millimetres());
-    out_ += fmt::format("<path d=\"M{} {}A{} {} 0 {} {} {} {}\"{}/>\n", x(a), y(a), r, r, std::abs(sweep) > 180 ? 1 : 0,
-                        sweep > 0 ? 0 : 1, x(b), y(b), pen(false));
+    out_ += fmt::format("<path d=\"M{} {}A{} {} 0 {} {} {} {}\"{}/>\n", x(a), y(a), r, r,
+                        std::abs(sweep) > 180 ? 1 : 0, sweep > 0 ? 0 : 1, x(b), y(b), pen(false));
   }
 
   void draw(const EllipsePrim& e) {
     out_ += fmt::format("<ellipse cx=\"{}\" cy=\"{}\" rx=\"{}\" ry=\"{}\"", x(e.center), y(e.center),
                         number(e.rx.millimetres()), number(e.ry.millimetres()));
     if (e.turn != Angle{} && e.rx != e.ry) {
-      out_ += fmt::format(" transform=\"rotate({} {} {})\"", number(-e.turn.degrees()), x(e.center), y(e.center));
+      out_ +=
+          fmt::format(" transform=\"rotate({} {} {})\"", number(-e.turn.degrees()), x(e.center), y(e.center));
     }
     out_ += pen(e.filled) + "/>\n";
   }
@@ -106,15 +116,17 @@ class SvgWriter {
     const std::string words = escaped(text.text);
     // Two elements instead of paint-order, which not every reader knows.
     if (text.halo) {
-      out_ += fmt::format("{} fill=\"none\" stroke=\"{}\" stroke-width=\"{}\" stroke-linejoin=\"round\">{}</text>\n",
-                          common, kWhite, number(text.height.millimetres() * 0.3), words);
+      out_ += fmt::format(
+          "{} fill=\"none\" stroke=\"{}\" stroke-width=\"{}\" stroke-linejoin=\"round\">{}</text>\n", common,
+          kWhite, number(text.height.millimetres() * 0.3), words);
     }
     out_ += fmt::format("{} fill=\"{}\">{}</text>\n", common, ink_.stroke, words);
   }
 
   void draw(const HatchPrim& hatch) {
     std::string path;
-    for (const Segment& s : hatchLines(hatch)) path += fmt::format("M{} {}L{} {}", x(s.a), y(s.a), x(s.b), y(s.b));
+    for (const Segment& s : hatchLines(hatch))
+      path += fmt::format("M{} {}L{} {}", x(s.a), y(s.a), x(s.b), y(s.b));
     if (!path.empty()) out_ += fmt::format("<path d=\"{}\"{}/>\n", path, pen(false));
   }
 
@@ -141,8 +153,9 @@ std::string toSvg(const std::vector<Sheet>& sheets) {
   double below = 0;
   for (const Sheet& sheet : sheets) {
     const double tall = sheet.paper.height.millimetres();
-    svg += fmt::format("<g>\n<title>{}</title>\n<rect x=\"0\" y=\"{}\" width=\"{}\" height=\"{}\" fill=\"{}\"/>\n",
-                       escaped(sheet.name), number(below), number(sheet.paper.width.millimetres()), number(tall), kWhite);
+    svg += fmt::format(
+        "<g>\n<title>{}</title>\n<rect x=\"0\" y=\"{}\" width=\"{}\" height=\"{}\" fill=\"{}\"/>\n",
+        escaped(sheet.name), number(below), number(sheet.paper.width.millimetres()), number(tall), kWhite);
     SvgWriter writer(tall, below);
     for (const DrawItem& item : sheet.content) writer.add(item);
     svg += writer.take() + "</g>\n";

@@ -11,7 +11,9 @@ constexpr double kInset = 3;
 }  // namespace
 
 TablePages::TablePages(std::string name, Field body)
-    : name_(std::move(name)), body_{body.x0 + kInset, body.y0 + kInset, body.x1 - kInset, body.y1 - kInset}, y_(body_.y1) {}
+    : name_(std::move(name)),
+      body_{body.x0 + kInset, body.y0 + kInset, body.x1 - kInset, body.y1 - kInset},
+      y_(body_.y1) {}
 
 void TablePages::newPage() {
   pages_.push_back({name_, std::nullopt, pen_.take()});
@@ -47,8 +49,9 @@ void TablePages::captions() {
   const double low = y_ - kLineStepMm - 1.4;
   pen_.line(Role::paper, body_.x0, y_, body_.x1, y_);
   for (std::size_t i = 0; i < columns_.size(); ++i) {
-    pen_.text(edges_[i] + kPad, y_ - kLineStepMm + 0.4, fitted(columns_[i].caption, kNoteTextMm, edges_[i + 1] - edges_[i] - 2 * kPad, true), kNoteTextMm,
-              Role::title, true);
+    pen_.text(edges_[i] + kPad, y_ - kLineStepMm + 0.4,
+              fitted(columns_[i].caption, kNoteTextMm, edges_[i + 1] - edges_[i] - 2 * kPad, true),
+              kNoteTextMm, Role::title, true);
   }
   pen_.line(Role::tableLine, body_.x0, low, body_.x1, low);
   y_ = low;

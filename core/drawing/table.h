@@ -9,12 +9,12 @@ namespace elbowroom {
 
 struct TableCell {
   std::string text;
-  std::string more;   // below the text, in note ink
+  std::string more;  // below the text, in note ink
   bool bold = false;
 };
 struct TableColumn {
   std::string caption;
-  double share = 1;   // of the width
+  double share = 1;  // of the width
 };
 
 // Fills pages from the top. Every page is a list inside `body`; `name` is repeated on each.

@@ -66,7 +66,8 @@ LocalFrame frameOf(const WallFrame& wall) { return {wall.from, wall.along, wall.
 WallRange rangeOn(const WallFrame& wall, const Outline& outline) {
   WallRange range{kFar, -kFar, kFar, -kFar};
   for (const auto& p : inFrame(wall, outline)) {
-    range = {std::min(range.s0, p[0]), std::max(range.s1, p[0]), std::min(range.t0, p[1]), std::max(range.t1, p[1])};
+    range = {std::min(range.s0, p[0]), std::max(range.s1, p[0]), std::min(range.t0, p[1]),
+             std::max(range.t1, p[1])};
   }
   return outline.empty() ? WallRange{} : range;
 }
@@ -115,7 +116,8 @@ DisplayList drawWalls(const Layout& layout, const DrawStyle& style) {
       const double gap = 1.0 * style.mm.inches();
       const WallRange all = rangeOn(wall, wall.body);
       double at = all.s0;
-      std::sort(holes.begin(), holes.end(), [](const WallRange& a, const WallRange& b) { return a.s0 < b.s0; });
+      std::sort(holes.begin(), holes.end(),
+                [](const WallRange& a, const WallRange& b) { return a.s0 < b.s0; });
       for (const WallRange& hole : holes) {
         pen.line(Role::wallCutExterior, at, all.t1 + gap, hole.s0, all.t1 + gap);
         at = hole.s1;

@@ -28,6 +28,8 @@ class Painter {
                                  : QColor(QString::fromStdString(inkOf(Role::paper, options.dark).fill));
     font_ = QFont(QStringLiteral("DejaVu Sans"));
     font_.setKerning(false);  // widths are those of the table in core/drawing
+    // Any spacing at all turns ligatures off: they differ from the table and cannot be searched for in a PDF.
+    font_.setLetterSpacing(QFont::AbsoluteSpacing, 0.02);
     font_.setHintingPreference(QFont::PreferNoHinting);
     font_.setStyleStrategy(QFont::PreferAntialias);
   }
@@ -50,7 +52,8 @@ class Painter {
     have_ = true, role_ = role, lit_ = lit;
     const Ink ink = inkOf(role, options_.dark);
     const double px = options_.px_per_mm * (lit ? 2.0 : 1.0);
-    tools_.pen = ink.width_mm > 0 ? QPen(QColor(QString::fromStdString(ink.stroke)), ink.width_mm * px) : QPen(Qt::NoPen);
+    tools_.pen = ink.width_mm > 0 ? QPen(QColor(QString::fromStdString(ink.stroke)), ink.width_mm * px)
+                                  : QPen(Qt::NoPen);
     tools_.pen.setCapStyle(Qt::FlatCap);
     tools_.pen.setJoinStyle(Qt::MiterJoin);
     if (!ink.dash_mm.empty() && ink.width_mm > 0) {
@@ -83,8 +86,10 @@ class Painter {
 
   void draw(const PolyPrim& poly) {
     use(poly.filled);
-    if (poly.closed) painter_.drawPolygon(polygon(poly.points));
-    else painter_.drawPolyline(polygon(poly.points));
+    if (poly.closed)
+      painter_.drawPolygon(polygon(poly.points));
+    else
+      painter_.drawPolyline(polygon(poly.points));
   }
 
   void draw(const ArcPrim& arc) {
@@ -119,7 +124,9 @@ class Painter {
     const QString line = QString::fromStdString(text.text);
     const double width = map_.px(textWidth(text.text, text.height, text.bold)) / scale;
     const double x = text.h == AnchorH::left ? 0 : text.h == AnchorH::centre ? -width / 2 : -width;
-    const double y = text.v == AnchorV::base ? 0 : text.v == AnchorV::middle ? 0.729 / 2 * kBase : 0.78 * kBase;
+    const double y = text.v == AnchorV::base     ? 0
+                     : text.v == AnchorV::middle ? 0.729 / 2 * kBase
+                                                 : 0.78 * kBase;
     painter_.save();
     painter_.translate(map_.toPx(text.at));
     painter_.rotate(-text.turn.degrees());

@@ -14,8 +14,8 @@ constexpr int kDotsPerInch = 1200;
 
 QPageLayout layoutOf(const PaperSize& paper) {
   // Portrait size turned: QPageSize then recognises the standard sizes by name.
-  const QPageSize size(QSizeF(paper.height.millimetres(), paper.width.millimetres()), QPageSize::Millimeter, QString(),
-                       QPageSize::FuzzyMatch);
+  const QPageSize size(QSizeF(paper.height.millimetres(), paper.width.millimetres()), QPageSize::Millimeter,
+                       QString(), QPageSize::FuzzyMatch);
   QPageLayout layout(size, QPageLayout::Landscape, QMarginsF(0, 0, 0, 0), QPageLayout::Millimeter);
   layout.setMode(QPageLayout::FullPageMode);
   return layout;

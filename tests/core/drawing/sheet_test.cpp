@@ -1,0 +1,237 @@
+#include <gtest/gtest.h>
+
+#include <array>
+#include <set>
+
+#include "core/drawing/pen.h"
+#include "core/drawing/sheet.h"
+#include "core/geometry/measure.h"
+#include "core/rules/text.h"
+#include "tests/core/drawing/plans.h"
+
+namespace elbowroom {
+namespace {
+
+using testing::allPlans;
+using testing::NamedPlan;
+using testing::planOf;
+
+constexpr Paper kPapers[] = {Paper::letter, Paper::tabloid, Paper::a4, Paper::a3};
+
+std::vector<Sheet> sheetsOf(const Plan& plan, std::size_t option, Paper paper) {
+  const Layout layout = deriveLayout(plan, option);
+  return makeSheets(layout, check(layout, choiceOf(plan)), {"2026-01-31", paper});
+}
+
+std::vector<const TextPrim*> textsOf(const DisplayList& list) {
+  std::vector<const TextPrim*> texts;
+  for (const DrawItem& item : list) {
+    if (const auto* text = std::get_if<TextPrim>(&item.prim)) texts.push_back(text);
+  }
+  return texts;
+}
+
+bool says(const Sheet& sheet, const std::string& words) {
+  std::string all;
+  for (const TextPrim* text : textsOf(sheet.content)) all += text->text + " ";
+  return all.find(words) != std::string::npos;
+}
+
+// Two turned boxes overlap by more than a tenth of a millimetre.
+bool overlap(const std::array<Point, 4>& a, const std::array<Point, 4>& b) {
+  for (const auto* box : {&a, &b}) {
+    for (std::size_t i = 0; i < 2; ++i) {
+      const Direction axis = Direction::between((*box)[i], (*box)[i + 1]);
+      const auto range = [&](const std::array<Point, 4>& c) {
+        double low = 1e9, high = -1e9;
+        for (const Point p : c) {
+          const double d = dot(p - Point{}, axis).millimetres();
+          low = std::min(low, d), high = std::max(high, d);
+        }
+        return std::pair{low, high};
+      };
+      const auto [a0, a1] = range(a);
+      const auto [b0, b1] = range(b);
+      if (a1 < b0 + 0.1 || b1 < a0 + 0.1) return false;
+    }
+  }
+  return true;
+}
+
+// Texts inside the frame, none over another, none too small or too large to read.
+void expectReadable(const Sheet& sheet, const std::string& where) {
+  const Length margin = Length::fromMillimetres(10);
+  const std::vector<const TextPrim*> texts = textsOf(sheet.content);
+  std::vector<std::array<Point, 4>> boxes;
+  for (const TextPrim* text : texts) {
+    boxes.push_back(textCorners(*text));
+    const Box box = textBounds(*text);
+    EXPECT_TRUE(box.low.x >= margin && box.low.y >= margin && box.high.x <= sheet.paper.width - margin &&
+                box.high.y <= sheet.paper.height - margin)
+        << where << ": outside the frame: " << text->text;
+    EXPECT_GE(text->height.millimetres(), 2.25) << where << ": " << text->text;
+    EXPECT_LE(text->height.millimetres(), 4.5) << where << ": " << text->text;
+    const double turn = text->turn.degrees();
+    EXPECT_TRUE(turn > -90 && turn <= 90.011)
+        << where << ": not read from below or the right: " << text->text;
+  }
+  for (std::size_t i = 0; i < boxes.size(); ++i) {
+    for (std::size_t k = i + 1; k < boxes.size(); ++k) {
+      EXPECT_FALSE(overlap(boxes[i], boxes[k]))
+          << where << ": \"" << texts[i]->text << "\" over \"" << texts[k]->text << "\"";
+    }
+  }
+  const Box all = boundsOf(sheet.content);
+  EXPECT_TRUE(all.low.x >= margin && all.low.y >= margin && all.high.x <= sheet.paper.width - margin &&
+              all.high.y <= sheet.paper.height - margin)
+      << where << ": a line leaves the frame";
+}
+
+TEST(Sheets, EveryTextIsReadableOnEveryPaperInBothUnits) {
+  int seen = 0;
+  for (NamedPlan& named : allPlans()) {
+    for (const Unit unit : {Unit::inches, Unit::millimetres}) {
+      named.plan.unit = unit;
+      for (std::size_t option = 0; option < named.plan.options.size(); ++option) {
+        for (const Paper paper : kPapers) {
+          for (const Sheet& sheet : sheetsOf(named.plan, option, paper)) {
+            ++seen;
+            expectReadable(sheet, named.name + "/" + std::to_string(option) + "/" +
+                                      std::string(keyOf(paper)) + (unit == Unit::inches ? "/in/" : "/mm/") +
+                                      sheet.name);
+          }
+        }
+      }
+    }
+  }
+  EXPECT_GT(seen, 100);
+}
+
+TEST(Sheets, EverySheetCarriesTheWholeCautionAndItsTitleBlock) {
+  std::string caution;
+  for (const std::string& line : cautionLines()) caution += (caution.empty() ? "" : " ") + line;
+  for (const Paper paper : kPapers) {
+    const std::vector<Sheet> sheets = sheetsOf(planOf(testing::kHallBath), 0, paper);
+    ASSERT_GE(sheets.size(), 3u);
+    for (const Sheet& sheet : sheets) {
+      EXPECT_TRUE(says(sheet, caution)) << sheet.name;
+      EXPECT_TRUE(says(sheet, "Hall bath (invented example)"));
+      EXPECT_TRUE(says(sheet, "Option: As found"));
+      EXPECT_TRUE(says(sheet, "2026-01-31"));
+      EXPECT_TRUE(says(sheet, "to finished faces"));
+      EXPECT_TRUE(says(sheet, sheet.name));
+    }
+    EXPECT_EQ(sheets[0].name, "P1 Plan");
+    EXPECT_TRUE(says(sheets[0], "North"));
+  }
+}
+
+TEST(Sheets, EveryFindingThatIsNotClearIsListedWithItsFigures) {
+  const Plan plan = planOf(testing::kHallBath);
+  const Layout layout = deriveLayout(plan, 0);
+  const Report report = check(layout, choiceOf(plan));
+  std::string all;
+  for (const Sheet& sheet : makeSheets(layout, report, {"2026-01-31", Paper::letter})) {
+    if (sheet.name.find("Findings list") == std::string::npos) continue;
+    for (const TextPrim* text : textsOf(sheet.content)) all += text->text + " ";
+  }
+  int listed = 0;
+  for (const Finding& finding : report.findings) {
+    if (finding.outcome == Outcome::clear || finding.outcome == Outcome::failed) continue;
+    ++listed;
+    const FindingText text = textOf(finding, layout.option, plan.unit);
+    EXPECT_NE(all.find(text.headline), std::string::npos) << text.headline;
+    EXPECT_NE(all.find(text.source), std::string::npos) << text.source;
+    EXPECT_NE(all.find(text.needed), std::string::npos) << text.needed;
+    EXPECT_NE(all.find(text.by), std::string::npos) << text.by;
+  }
+  EXPECT_GT(listed, 5);  // the hall bath has real conflicts
+}
+
+// Extent of the plan's cut walls on paper.
+Box wallsOn(const Sheet& sheet) {
+  DisplayList walls;
+  for (const DrawItem& item : sheet.content) {
+    if (item.role == Role::wallCut && !item.source.empty()) walls.push_back(item);
+  }
+  return boundsOf(walls);
+}
+
+// At 1/2 in to the foot, 96 in of room and 9 in of walls are 105/24 in of paper; 60 in and 11 in are 71/24.
+TEST(Sheets, DrawToScale) {
+  const std::vector<Sheet> sheets = sheetsOf(planOf(testing::kHallBath), 0, Paper::letter);
+  ASSERT_TRUE(sheets[0].scale.has_value());
+  EXPECT_EQ(sheets[0].scale->name, "1/2\" = 1'-0\"");
+  const Box walls = wallsOn(sheets[0]);
+  EXPECT_NEAR((walls.high.x - walls.low.x).millimetres(), 105 * 25.4 / 24, 0.01);
+  EXPECT_NEAR((walls.high.y - walls.low.y).millimetres(), 71 * 25.4 / 24, 0.01);
+
+  // 3200 mm and two walls of 150 and 115 mm.
+  for (const Paper paper : kPapers) {
+    const Sheet plan = sheetsOf(planOf(testing::kLShape), 0, paper)[0];
+    ASSERT_TRUE(plan.scale.has_value());
+    const Box box = wallsOn(plan);
+    EXPECT_NEAR((box.high.x - box.low.x).millimetres(), 3465 * plan.scale->ratio, 0.01) << plan.scale->name;
+    EXPECT_EQ(plan.scale->name, "1:" + std::to_string(std::lround(1 / plan.scale->ratio)));
+  }
+}
+
+TEST(Sheets, PreferTheNamedScaleElseTheLargestThatFits) {
+  const auto scale = [](const char* json, Paper paper) {
+    const std::optional<Scale> s = chooseScale(deriveLayout(planOf(json), 0), paper);
+    return s ? s->name : "none";
+  };
+  EXPECT_EQ(scale(testing::kHallBath, Paper::letter), "1/2\" = 1'-0\"");
+  EXPECT_EQ(scale(testing::kHallBath, Paper::tabloid), "1/2\" = 1'-0\"");
+  EXPECT_EQ(scale(testing::kLShape, Paper::a3), "1:20");
+  EXPECT_EQ(scale(testing::kLargeRoom, Paper::letter), "3/16\" = 1'-0\"");
+  // 35 ft at 1/4 in to the foot is 8 3/4 in: wider than letter's field, but not tabloid's.
+  EXPECT_EQ(scale(testing::kLargeRoom, Paper::tabloid), "1/4\" = 1'-0\"");
+}
+
+TEST(Sheets, ScaleBarIsTrue) {
+  for (const char* json : {testing::kHallBath, testing::kLShape}) {
+    const Sheet sheet = sheetsOf(planOf(json), 0, Paper::letter)[0];
+    DisplayList bar;
+    std::string last;
+    for (const DrawItem& item : sheet.content) {
+      if (item.role == Role::scaleBar) bar.push_back(item);
+      if (const auto* text = std::get_if<TextPrim>(&item.prim)) {
+        const std::string& t = text->text;
+        if (t.size() > 2 && std::isdigit(static_cast<unsigned char>(t[0])) &&
+            (t.ends_with(" ft") || t.ends_with(" m")) && last.empty())
+          last = t;
+      }
+    }
+    ASSERT_FALSE(bar.empty());
+    ASSERT_FALSE(last.empty());
+    const double stands_for = std::stod(last) * (last.ends_with(" ft") ? 304.8 : 1000);
+    const Box box = boundsOf(bar);
+    EXPECT_NEAR((box.high.x - box.low.x).millimetres(), stands_for * sheet.scale->ratio, 0.01);
+  }
+}
+
+// ANSI Y14.1 sizes A and B; ISO 216 A4 and A3; landscape.
+TEST(Paper, HasItsSize) {
+  EXPECT_EQ(sizeOf(Paper::letter).width, Length::fromInches(11));
+  EXPECT_EQ(sizeOf(Paper::letter).height, Length::fromInches(8.5));
+  EXPECT_EQ(sizeOf(Paper::tabloid).width, Length::fromInches(17));
+  EXPECT_EQ(sizeOf(Paper::a4).height, Length::fromMillimetres(210));
+  EXPECT_EQ(sizeOf(Paper::a3).width, Length::fromMillimetres(420));
+  for (const Paper paper : kPapers) EXPECT_EQ(paperFromKey(keyOf(paper)), paper);
+  EXPECT_FALSE(paperFromKey("legal").has_value());
+}
+
+TEST(Svg, IsTheSameBytesEveryTimeAndEscapesNames) {
+  const Plan plan = planOf(testing::kManyOpenings);
+  const std::string svg = toSvg(sheetsOf(plan, 0, Paper::a4));
+  EXPECT_EQ(svg, toSvg(sheetsOf(plan, 0, Paper::a4)));
+  EXPECT_NE(svg.find("&amp; &lt;odd&gt; &quot;names&quot;"), std::string::npos);
+  EXPECT_EQ(svg.find("<odd>"), std::string::npos);
+  EXPECT_NE(svg.find("width=\"297mm\""), std::string::npos);
+  EXPECT_NE(svg.find("DejaVu Sans"), std::string::npos);
+  EXPECT_EQ(svg.find("nan"), std::string::npos);
+}
+
+}  // namespace
+}  // namespace elbowroom
