@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/rules/text_quantity.h"
 #include "core/base/length_text.h"
 #include "core/file/report_json.h"
 #include "core/file/report_rules.h"
@@ -72,11 +73,16 @@ std::string doorText(const DoorFigures& door, const Option& option, Unit unit) {
   return text;
 }
 
+// As findings print it: never flattering.
+std::string flooredText(Length measured, Unit unit) {
+  return lengthText(std::get<Length>(words::rounded(measured, unit, words::Toward::lower)), unit);
+}
+
 std::string turningText(const TurningFigures& turning, Unit unit) {
-  std::string text = lengthText(2 * turning.with_knees.radius, unit);
+  std::string text = flooredText(2 * turning.with_knees.radius, unit);
   if (turning.knee_space_used)
     text +=
-        fmt::format(" with knee space ({} on the bare floor)", lengthText(2 * turning.largest.radius, unit));
+        fmt::format(" with knee space ({} on the bare floor)", flooredText(2 * turning.largest.radius, unit));
   return text;
 }
 

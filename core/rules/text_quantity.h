@@ -1,4 +1,4 @@
-// Figures as words with the rounding a verdict needs. Private to core/rules/text*.cpp.
+// Figures as words with the rounding a verdict needs. Also used by the text reports, so that both say the same.
 #pragma once
 
 #include "core/rules/text.h"
