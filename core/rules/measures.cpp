@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "core/plan/layout_parts.h"
+
 namespace elbowroom {
 namespace {
 
@@ -68,6 +70,11 @@ DoorFigures doorFigures(const Layout& layout, const PlacedOpening& placed) {
   figures.clear_opening = clearOpening(placed, figures.opens);
   if (door.action == DoorAction::pocket) figures.wall_needed = 2 * door.width + 1_in;
   if (door.action == DoorAction::surfaceSliding) figures.wall_needed = door.width;
+  if (figures.wall_needed > Length{} && placed.wall >= 0) {
+    const Hand side = layout_parts::parkingSide(layout.option, door);
+    figures.wall_there = figures.wall_needed + layout_parts::wallBeside(layout.option, door, side).length -
+                         layout_parts::parkingLength(door);
+  }
   figures.troubles = doorTroubles(layout, placed);
   return figures;
 }

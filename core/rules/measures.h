@@ -20,6 +20,7 @@ struct DoorFigures {
   Area square;                        // the keep-clear square(s)
   Area floor_taken;                   // of this room: sweep if it swings in, else 0
   Length wall_needed;                 // pocket: 2W + 1 in; surface sliding: free strip = leaf W; else 0
+  Length wall_there;                  // of wall_needed, how much the wall has, opening included; more is more
   std::vector<Trouble> troubles;
 };
 

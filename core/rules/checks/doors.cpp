@@ -66,7 +66,7 @@ std::vector<Measurement> wallNeeds(const CheckInput& in, DoorAction action, Coun
   for (const PlacedOpening& o : in.layout.openings) {
     const DoorFigures* door = figuresFor(in, o);
     if (door == nullptr || o.opening.action != action) continue;
-    Measurement m{.subjects = {o.opening.id}, .measured = door->wall_needed, .places = {doorway(o)}};
+    Measurement m{.subjects = {o.opening.id}, .measured = door->wall_there, .places = {doorway(o)}};
     m.limit = door->wall_needed;
     Length worst;
     for (const Trouble& trouble : door->troubles) {
