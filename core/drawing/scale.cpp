@@ -7,10 +7,12 @@ struct Named {
   const char* name;
   int divisor;
 };
-// Architects' scales, largest first after the preferred one; ISO 5455 reductions and 1:25 for metric plans.
+// Largest first after the preferred one: architects' scales by the foot; for metric plans what scale rules
+// carry.
 constexpr Named kFeet[] = {{"1/2\" = 1'-0\"", 24},  {"3/8\" = 1'-0\"", 32}, {"1/4\" = 1'-0\"", 48},
                            {"3/16\" = 1'-0\"", 64}, {"1/8\" = 1'-0\"", 96}, {"1/16\" = 1'-0\"", 192}};
-constexpr Named kMetric[] = {{"1:20", 20}, {"1:25", 25}, {"1:50", 50}, {"1:100", 100}, {"1:200", 200}};
+constexpr Named kMetric[] = {{"1:20", 20}, {"1:25", 25}, {"1:30", 30},   {"1:40", 40},
+                             {"1:50", 50}, {"1:75", 75}, {"1:100", 100}, {"1:200", 200}};
 
 }  // namespace
 

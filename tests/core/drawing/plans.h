@@ -144,7 +144,7 @@ inline constexpr const char* kAttic = R"json({
 // Large enough that no paper takes it at the preferred scale.
 inline constexpr const char* kLargeRoom = R"json({
  "format": "elbowroom-plan", "version": 1, "unit": "in",
-  "title": "A very long title that no title block can be expected to hold on one single line of it, whatever paper",
+  "title": "A very long title that no title block can be expected to hold on one line, whatever the paper",
  "books": ["us-residential"],
  "options": [ {
    "name": "An option whose name is also very much longer than it has any right to be in a title block",
