@@ -9,6 +9,7 @@
 #include "ui/canvas/length_entry.h"
 #include "ui/canvas/place_tool.h"
 #include "ui/canvas/room_tool.h"
+#include "ui/widgets/figures.h"
 
 namespace elbowroom::ui {
 
@@ -90,7 +91,7 @@ DisplayList PlanCanvas::turningList(Clutter drawn) const {
   DisplayList list = drawCircle(circle, "", style());
   drawn.add(finding_list_);
   TextPrim text;
-  text.text = tr("turns %1").arg(QString::fromStdString(lengthText(circle.radius * 2, unit()))).toStdString();
+  text.text = tr("turns %1").arg(roundedDown(circle.radius * 2, unit())).toStdString();
   text.height = style().mm.scaled(2.7);
   text.h = AnchorH::centre;
   text.v = AnchorV::middle;
