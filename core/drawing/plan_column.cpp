@@ -6,6 +6,7 @@
 #include "core/base/length_text.h"
 #include "core/drawing/marks.h"
 #include "core/rules/text.h"
+#include "core/rules/text_quantity.h"
 
 namespace elbowroom {
 namespace {
@@ -36,6 +37,10 @@ class Column {
   void rule() {
     y_ -= 2;
     pen_.line(Role::tableLine, f_.x0, y_, f_.x1, y_);
+  }
+  // Rounded as the findings round it.
+  std::string turns(Circle circle) const {
+    return lengthText(std::get<Length>(words::rounded(circle.radius * 2, unit_, words::Toward::lower)), unit_);
   }
   double left() const { return f_.x0 + 3; }
   double inner() const { return f_.width() - 6; }
@@ -109,9 +114,9 @@ void Column::figures(const Layout& layout, const Report& report) {
   line("Room", areaText(report.figures.room_area, unit_));
   line("Free floor", areaText(report.figures.free_floor, unit_));
   line("Ceiling", ceiling ? lengthText(*ceiling, unit_) : "not stated");
-  line("Largest clear circle", "\u2300 " + lengthText(report.figures.turning.largest.radius * 2, unit_));
+  line("Largest clear circle", "\u2300 " + turns(report.figures.turning.largest));
   if (report.figures.turning.knee_space_used) {
-    line("with knee space", "\u2300 " + lengthText(report.figures.turning.with_knees.radius * 2, unit_));
+    line("with knee space", "\u2300 " + turns(report.figures.turning.with_knees));
   }
 }
 

@@ -1,5 +1,8 @@
 #include <fmt/format.h>
 
+#include <algorithm>
+#include <cctype>
+
 #include "core/plan/catalogue.h"
 #include "core/rules/text.h"
 
@@ -13,16 +16,27 @@ bool onlyOneOfItsKind(const Option& option, const Fixture& fixture) {
   return alike == 1;
 }
 
+// "Vanity" and "vanity2" are "Vanity 2", not "Vanity vanity2"; an id of another kind stands as it is.
+std::string labelled(const std::string& label, const std::string& id) {
+  std::string low = label;
+  std::transform(low.begin(), low.end(), low.begin(), [](unsigned char c) { return std::tolower(c); });
+  std::replace(low.begin(), low.end(), ' ', '-');
+  if (id == low) return label;
+  const bool numbered = id.size() > low.size() && id.compare(0, low.size(), low) == 0 &&
+                        id.find_first_not_of("0123456789", low.size()) == std::string::npos;
+  return fmt::format("{} {}", label, numbered ? id.substr(low.size()) : id);
+}
+
 }  // namespace
 
 std::string subjectName(const Option& option, const ElementId& id) {
   if (const Fixture* f = findFixture(option, id)) {
     if (!f->name.empty()) return f->name;
     const std::string label(infoOf(f->kind).label);
-    return onlyOneOfItsKind(option, *f) ? label : fmt::format("{} {}", label, id.text);
+    return onlyOneOfItsKind(option, *f) ? label : labelled(label, id.text);
   }
   if (const Opening* o = findOpening(option, id))
-    return fmt::format("{} {}", o->kind == OpeningKind::door ? "Door" : "Window", id.text);
+    return labelled(o->kind == OpeningKind::door ? "Door" : "Window", id.text);
   if (findWall(option, id) != nullptr) return fmt::format("Wall {}", id.text);
   if (const WallItem* item = findWallItem(option, id)) return fmt::format("{} {}", item->kind, id.text);
   return id.text;

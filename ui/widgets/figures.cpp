@@ -2,6 +2,8 @@
 
 #include <QRegularExpression>
 
+#include "core/rules/text_quantity.h"
+
 namespace elbowroom::ui {
 
 QString words(std::string_view text) {
@@ -21,10 +23,7 @@ QString lengthWords(Length length, Unit unit) { return QString::fromStdString(le
 QString areaWords(Area area, Unit unit) { return QString::fromStdString(areaText(area, unit)); }
 
 QString roundedDown(Length measured, Unit unit) {
-  const std::int64_t step =
-      unit == Unit::inches ? Length::fromInches(0.0625).nm() : Length::fromMillimetres(1).nm();
-  const std::int64_t forgiven = Length::fromInches(0.01).nm();
-  return lengthWords(Length::nanometres((measured.nm() + forgiven) / step * step), unit);
+  return lengthWords(std::get<Length>(elbowroom::words::rounded(measured, unit, elbowroom::words::Toward::lower)), unit);
 }
 
 }  // namespace elbowroom::ui

@@ -228,5 +228,26 @@ TEST(Text, TroublesOfDoors) {
     EXPECT_FALSE(troubleText({kind, {"d1"}, 5_in, {}}, option, Unit::millimetres).empty());
 }
 
+
+TEST(Text, NamesDoNotRepeatTheKind) {
+  Option option;
+  Opening door;
+  door.id = {"door"};
+  option.openings.push_back(door);
+  door.id = {"door2"};
+  option.openings.push_back(door);
+  door.id = {"d1"};
+  option.openings.push_back(door);
+  Fixture vanity;
+  vanity.kind = FixtureKind::vanity;
+  vanity.id = {"vanity"};
+  option.fixtures.push_back(vanity);
+  vanity.id = {"vanity2"};
+  option.fixtures.push_back(vanity);
+  EXPECT_EQ(subjectName(option, {"door"}), "Door");
+  EXPECT_EQ(subjectName(option, {"door2"}), "Door 2");
+  EXPECT_EQ(subjectName(option, {"d1"}), "Door d1");
+  EXPECT_EQ(subjectName(option, {"vanity2"}), "Vanity 2");
+}
 }  // namespace
 }  // namespace elbowroom
