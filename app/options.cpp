@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <array>
+#include <filesystem>
 #include <set>
 #include <stdexcept>
 #include <string_view>
@@ -108,6 +109,9 @@ class Parser {
     if (word.empty()) throw UsageError("The name of the plan file is empty.");
     if (info_ != nullptr && !info_->takes_file)
       throw UsageError(fmt::format("{} reads no file, but \"{}\" was given.", info_->word, word));
+    if (info_ == nullptr && !only_files_ && word.find_first_of("./") == std::string::npos &&
+        !std::filesystem::exists(word))
+      throw UsageError(fmt::format("\"{}\" is neither a plan file nor one of check, measure, draw, compare, books.", word));
     if (!options_.file.empty())
       throw UsageError(fmt::format("One plan at a time: \"{}\" and \"{}\" were given.", options_.file, word));
     options_.file = word;

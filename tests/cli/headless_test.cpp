@@ -347,6 +347,15 @@ TEST_F(Headless, RefusalsNameTheFileThePlaceAndTheReason) {
   }
 }
 
+TEST_F(Headless, AMistypedVerbIsNoPlan) {
+  for (const std::vector<std::string>& words : {std::vector<std::string>{"chekc"}, std::vector<std::string>{"chekc", folder_.write("p.elbowroom", planWith())}}) {
+    const auto said = runProgram(words);
+    EXPECT_EQ(said.status, 2);
+    EXPECT_NE(said.err.find("chekc"), std::string::npos) << said.err;
+    EXPECT_NE(said.err.find("measure"), std::string::npos) << "names the verbs there are: " << said.err;
+  }
+}
+
 TEST_F(Headless, AnAnswerThatCannotBeWrittenIsNoSuccess) {
   if (!fs::exists("/dev/full")) GTEST_SKIP() << "no /dev/full here";
   const std::string command =
