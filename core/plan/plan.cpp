@@ -11,13 +11,6 @@ const Element* find(const std::vector<Element>& elements, const ElementId& id) {
   return it == elements.end() ? nullptr : &*it;
 }
 
-Person person(std::string name, Length stature) {
-  Person p;
-  p.name = std::move(name);
-  p.stature = stature;
-  return p;
-}
-
 }  // namespace
 
 const Wall* findWall(const Option& option, const ElementId& id) { return find(option.room.walls, id); }
@@ -37,13 +30,9 @@ ElementId freshId(const Option& option, const std::string& stem) {
 }
 
 Plan emptyPlan(Unit unit) {
-  using namespace literals;
   Plan plan;
   plan.unit = unit;
   plan.books = {"us-residential", "us-electrical", "comfort", "craft"};
-  plan.people = {person("Tall adult", 74_in), person("Child", 40_in), person("Visitor", 66_in)};
-  plan.people[1].child = true;
-  plan.people[2].chair = Chair{26_in, 48_in};
   plan.options.emplace_back();
   plan.options[0].name = "As found";
   return plan;

@@ -183,7 +183,8 @@ const WallItem* findWallItem(const Option&, const ElementId&);
 bool hasElement(const Option&, const ElementId&);
 // A fresh id with this stem, unused in the option: "wc", "wc2", "wc3", ...
 ElementId freshId(const Option&, const std::string& stem);
-// An empty plan with one option "As found" and the default books and people.
+// An empty plan with one option "As found", the default books and nobody in it: who uses the room is for the
+// person to say.
 Plan emptyPlan(Unit unit);
 
 }  // namespace elbowroom

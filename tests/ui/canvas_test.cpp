@@ -174,6 +174,103 @@ TEST_F(CanvasTest, ATypedDistanceWhileDraggingIsTheDragsOneStep) {
   EXPECT_EQ(session.plan(), before);
 }
 
+TEST_F(CanvasTest, EnterAfterATypedDistanceKeepsTheSelection) {
+  drawRoom();
+  canvas.startPlacing("fixture:vanity");
+  click(20_in, 10_in);
+  canvas.startPlacing("fixture:toilet");
+  click(60_in, 10_in);
+  const auto chosen = session.selection();
+  ASSERT_EQ(chosen.size(), 1u);
+  canvas.setFocus();
+  type("6");
+  EXPECT_EQ(session.selection(), chosen);
+  type("8");
+  EXPECT_EQ(session.selection(), chosen);
+}
+
+TEST_F(CanvasTest, WhatIsCarriedStaysOutOfOtherOptionsAndReplacesNothing) {
+  drawRoom();
+  canvas.startPlacing("fixture:bath");
+  click(48_in, 20_in);
+  ASSERT_EQ(session.option().fixtures.size(), 1u);
+  const Plan found = session.plan();
+  ASSERT_TRUE(session.perform(AddOption{"Another", 0}, "New option"));
+  ASSERT_TRUE(session.perform(RemoveElements{{session.option().fixtures[0].id}}, "Delete bath"));
+  const Plan before = session.plan();
+
+  canvas.startPlacing("fixture:bath");
+  QTest::mouseMove(&canvas, px(48_in, 30_in));
+  ASSERT_EQ(session.option().fixtures.size(), 1u) << "carried";
+  session.setOption(0);
+  EXPECT_EQ(session.plan(), before) << "neither left behind nor taken along";
+  EXPECT_TRUE(canvas.choosing());
+
+  canvas.startPlacing("fixture:bath");
+  click(48_in, 45_in);
+  EXPECT_EQ(session.option().fixtures.size(), 2u) << "the bath as found is still there";
+}
+
+TEST_F(CanvasTest, AnEditFromAPanelWhileSomethingIsCarriedDoesNotPutItDown) {
+  drawRoom();
+  canvas.startPlacing("fixture:toilet");
+  QTest::mouseMove(&canvas, px(48_in, 30_in));
+  ASSERT_TRUE(session.perform(SetTitle{"Titled meanwhile"}, "Set title"));
+  EXPECT_TRUE(session.option().fixtures.empty());
+  EXPECT_EQ(session.plan().title, "Titled meanwhile");
+}
+
+TEST_F(CanvasTest, UndoWhileDrawingTakesACornerBackAndNothingElse) {
+  drawRoom();
+  session.undo();
+  const Plan empty = session.plan();
+  canvas.startRoom();
+  click(0_in, 0_in);
+  click(96_in, 0_in);
+  click(96_in, 60_in);
+  canvas.undo();
+  EXPECT_EQ(session.plan(), empty);
+  EXPECT_TRUE(session.history().canRedo()) << "the history was not touched";
+  click(96_in, 50_in);
+  click(0_in, 50_in);
+  click(0_in, 0_in);
+  EXPECT_NEAR(session.layout().room_area.squareFeet(), 96 * 50 / 144.0, 0.2);
+}
+
+TEST_F(CanvasTest, WallsPointedAtTenDegreesOffSquareAreSquare) {
+  canvas.startRoom();
+  click(0_in, 0_in);
+  QTest::mouseMove(&canvas, px(60_in, 10_in));
+  type("96");
+  QTest::mouseMove(&canvas, px(104_in, 50_in));
+  type("60");
+  click(0_in, 60_in);
+  click(0_in, 0_in);
+  ASSERT_EQ(session.layout().walls.size(), 4u);
+  EXPECT_EQ(session.layout().room_area, 96_in * 60_in);
+}
+
+TEST_F(CanvasTest, AFurnishedRoomIsNotDrawnOverAndSaysSoAtOnce) {
+  drawRoom();
+  canvas.startPlacing("fixture:toilet");
+  click(48_in, 14_in);
+  QSignalSpy refused(&session, &Session::refused);
+  canvas.startRoom();
+  EXPECT_EQ(refused.size(), 1);
+  EXPECT_TRUE(canvas.choosing());
+}
+
+TEST_F(CanvasTest, WhatIsPutIntoTheRoomAsFoundIsThereAlready) {
+  drawRoom();
+  canvas.startPlacing("fixture:toilet");
+  click(48_in, 14_in);
+  EXPECT_EQ(session.option().fixtures[0].status, Status::keep);
+  ASSERT_TRUE(session.perform(AddOption{"Another", 0}, "New option"));
+  canvas.startPlacing("fixture:basin");
+  click(20_in, 50_in);
+  EXPECT_EQ(session.option().fixtures.back().status, Status::fresh);
+}
+
 TEST_F(CanvasTest, ShiftSwitchesSnappingOff) {
   drawRoom();
   canvas.startPlacing("fixture:cabinet");

@@ -166,6 +166,24 @@ TEST_F(WindowTest, UnitsSwitchForEverythingShownAndUndoSwitchesBack) {
   EXPECT_EQ(session().plan().unit, Unit::inches);
 }
 
+TEST_F(WindowTest, BooksAndAWheelchairUserAreChosenInTheMenuAndUndone) {
+  makeRoom("8'", "5'");
+  EXPECT_TRUE(session().plan().people.empty()) << "nobody is in a new plan until somebody says so";
+  const auto from = [&](const std::string& book) {
+    return std::count_if(session().report().findings.begin(), session().report().findings.end(),
+                         [&](const Finding& f) { return f.book == book; });
+  };
+  EXPECT_EQ(from("us-access"), 0);
+  action(QString::fromUtf8(findBook("us-access")->title.data(), int(findBook("us-access")->title.size())))->trigger();
+  EXPECT_GT(from("us-access"), 0);
+  action("Somebody uses")->trigger();
+  ASSERT_EQ(session().plan().people.size(), 1u);
+  EXPECT_TRUE(session().plan().people[0].chair.has_value());
+  session().undo();
+  session().undo();
+  EXPECT_EQ(from("us-access"), 0);
+}
+
 TEST_F(WindowTest, UndoNamesWhatItTakesBack) {
   makeRoom("8'", "5'");
   place("fixture:toilet", 60_in, 55_in);

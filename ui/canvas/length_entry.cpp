@@ -57,18 +57,20 @@ void LengthEntry::commit() {
     showWhy(why);
     return;
   }
+  leave();
+}
+
+// Hiding a focused field makes Qt look for the next in the tab order, and the plan's tab order is its elements.
+void LengthEntry::leave() {
   take_ = nullptr;
-  hide();
   parentWidget()->setFocus();
+  hide();
 }
 
 void LengthEntry::keyPressEvent(QKeyEvent* event) {
   if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) return commit();
   if (event->key() == Qt::Key_Escape) {
-    take_ = nullptr;
-    hide();
-    parentWidget()->setFocus();
-    return;
+    return leave();
   }
   QLineEdit::keyPressEvent(event);
 }

@@ -25,6 +25,7 @@ class LengthEntry : public QLineEdit {
 
  private:
   void commit();
+  void leave();
   void showWhy(const QString& why);
   std::function<QString(Length)> take_;
   Unit unit_ = Unit::inches;

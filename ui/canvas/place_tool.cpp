@@ -24,9 +24,25 @@ PlaceTool::PlaceTool(CanvasContext& context, const QString& payload) : context_(
     for (const KindInfo& info : fixtureKinds())
       if (payload.mid(8) == words(info.key)) {
         fixture_ = typicalFixture(info.kind, option);
+        // The first option is the room as found: what is put into it is there already.
+        if (context_.session().optionIndex() == 0) fixture_->status = Status::keep;
         label_ = words(info.label).toLower();
       }
   }
+}
+
+// The option may have changed since the thing was picked up; its id must be free in this one.
+void PlaceTool::begin() {
+  Session& session = context_.session();
+  on_plan_ = false;
+  if (fixture_) fixture_->id = freshId(session.option(), std::string(infoOf(fixture_->kind).id_stem));
+  if (opening_) opening_->id = typicalId();
+  session.beginDrag();
+}
+
+ElementId PlaceTool::typicalId() const {
+  const Option& option = context_.session().option();
+  return opening_->kind == OpeningKind::window ? typicalWindow(option).id : typicalDoor(opening_->action, option).id;
 }
 
 void PlaceTool::move(const Pointer& pointer, bool) {
@@ -35,7 +51,7 @@ void PlaceTool::move(const Pointer& pointer, bool) {
     context_.say(QObject::tr("Draw the room first."));
     return;
   }
-  if (!session.dragging()) session.beginDrag();
+  if (!session.dragging()) begin();
   if (fixture_) {
     snapped_ = snapFixture(session.dragBaseLayout(), *fixture_, pointer.plan, context_.snapRules(pointer));
     fixture_->placement = snapped_.placement;
@@ -62,7 +78,7 @@ void PlaceTool::press(const Pointer& pointer) {
 }
 
 bool PlaceTool::drop() {
-  if (!on_plan_) return false;
+  if (!on_plan_ || !context_.session().dragging()) return false;
   on_plan_ = false;
   context_.session().endDrag();
   return true;
@@ -77,6 +93,11 @@ bool PlaceTool::key(QKeyEvent* event) {
     move({middle, context_.map().toPx(middle), Qt::NoModifier}, false);
   }
   if (drop()) context_.toolDone();
+  return true;
+}
+
+bool PlaceTool::undo() {
+  cancel();
   return true;
 }
 

@@ -14,6 +14,7 @@ class PlaceTool : public Tool {
   void press(const Pointer&) override;
   void move(const Pointer&, bool down) override;
   bool key(QKeyEvent*) override;
+  bool undo() override;
   void cancel() override;
   QString hint() const override;
   Qt::CursorShape cursor() const override { return Qt::CrossCursor; }
@@ -22,6 +23,8 @@ class PlaceTool : public Tool {
   bool drop();
 
  private:
+  void begin();
+  ElementId typicalId() const;
   CanvasContext& context_;
   std::optional<Fixture> fixture_;
   std::optional<Opening> opening_;

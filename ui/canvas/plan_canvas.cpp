@@ -45,9 +45,13 @@ PlanCanvas::PlanCanvas(Session& session, QWidget* parent)
   });
   connect(&session_, &Session::changed, this, [this] {
     stale_ = true;
+    const bool had_room = had_room_;
+    had_room_ = !session_.layout().room.empty();
+    if (had_room_ && !had_room) zoomToFit();
     update();
   });
   connect(&session_, &Session::optionChanged, this, [this] {
+    if (tool_ != &select_) take(nullptr);
     stale_ = true;
     zoomToFit();
   });
@@ -132,7 +136,17 @@ void PlanCanvas::take(std::unique_ptr<Tool> tool) {
   update();
 }
 
+void PlanCanvas::undo() {
+  if (!tool_->undo()) session_.undo();
+}
+
 void PlanCanvas::startRoom() {
+  const Option& option = session_.option();
+  if (!option.openings.empty() || !option.on_walls.empty() || !option.fixtures.empty()) {
+    emit session_.refused(tr("This option has things in its room. Drag its walls and corners instead, double-click a "
+                             "wall for a new corner, or remove what stands in it to draw the walls anew."));
+    return;
+  }
   session_.select({});
   take(std::make_unique<RoomTool>(*this));
   setFocus();
@@ -170,7 +184,8 @@ void PlanCanvas::standInChanged() {
 
 void PlanCanvas::jumpStandIn() {
   if (!stand_in_.shown()) showStandIn(StandIn::Kind::circle);
-  if (!stand_in_.jump(session_.layout())) say(tr("No place found for it in this room as it stands."));
+  const bool found = stand_in_.jump(session_.layout());
+  say(found ? stand_in_.verdict(session_, unit()) : tr("No place found for it in this room as it stands."));
   standInChanged();
 }
 
@@ -300,6 +315,7 @@ void PlanCanvas::keyPressEvent(QKeyEvent* event) {
   }
   if (event->key() == Qt::Key_Escape) {
     tool_->cancel();
+    emit standInMoved();
     return;
   }
   if (tool_->key(event)) {

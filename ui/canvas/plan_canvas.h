@@ -19,6 +19,8 @@ class PlanCanvas : public QWidget, public CanvasContext {
   ~PlanCanvas() override;
 
   void startRoom();
+  // The tool in hand takes its own last step back first (a corner while drawing), else the plan's.
+  void undo();
   void startPlacing(const QString& payload);
   bool choosing() const { return tool_ == &select_; }  // the selecting tool is in hand
   SelectTool& selectTool() { return select_; }
@@ -97,6 +99,7 @@ class PlanCanvas : public QWidget, public CanvasContext {
   bool stale_ = true;
   bool clear_zones_ = true, turning_ = true;
   bool fitted_ = false;
+  bool had_room_ = false;
   std::optional<QPointF> panning_from_;
   bool space_ = false;
   QElapsedTimer event_;

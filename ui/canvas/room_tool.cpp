@@ -24,13 +24,26 @@ Room roomOf(std::vector<Point> corners, Length thickness, const Room& keep) {
 }
 
 void RoomTool::move(const Pointer& pointer, bool) {
-  next_ = snapCorner(corners_, pointer.plan, context_.snapRules(pointer));
+  next_ = snapped(pointer);
   pointed_ = true;
   context_.repaint();
 }
 
+// Within 12 degrees of square a hand means square; Shift leaves it free.
+SnappedPoint RoomTool::snapped(const Pointer& pointer) const {
+  const SnapRules rules = context_.snapRules(pointer);
+  Point wanted = pointer.plan;
+  if (rules.enabled && !corners_.empty() && distance(wanted, corners_.front()) > rules.reach) {
+    const Vector v = wanted - corners_.back();
+    constexpr double kSlope = 0.2126;  // tan 12 degrees
+    if (abs(v.dy) < abs(v.dx).scaled(kSlope)) wanted.y = corners_.back().y;
+    else if (abs(v.dx) < abs(v.dy).scaled(kSlope)) wanted.x = corners_.back().x;
+  }
+  return snapCorner(corners_, wanted, rules);
+}
+
 void RoomTool::press(const Pointer& pointer) {
-  next_ = snapCorner(corners_, pointer.plan, context_.snapRules(pointer));
+  next_ = snapped(pointer);
   if (corners_.size() >= 3 && next_.reason == SnapReason::closing)
     finish();
   else
@@ -84,16 +97,20 @@ bool RoomTool::key(QKeyEvent* event) {
     askForLength(typed);
     return true;
   }
-  if (event->key() == Qt::Key_Backspace && !corners_.empty()) {
-    corners_.pop_back();
-    context_.repaint();
-    return true;
-  }
+  if (event->key() == Qt::Key_Backspace) return undo();
   if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
     finish();
     return true;
   }
   return false;
+}
+
+bool RoomTool::undo() {
+  if (corners_.empty()) return false;
+  corners_.pop_back();
+  context_.say(hint());
+  context_.repaint();
+  return true;
 }
 
 void RoomTool::cancel() {
@@ -126,7 +143,7 @@ void RoomTool::paint(QPainter& painter) {
   for (std::size_t i = 1; i < line.size(); ++i)
     if (distance(line[i - 1], line[i]) > 2_in) label({line[i - 1], line[i]});
   const auto words = wordsOf(next_.reason);
-  if (next_.reason != SnapReason::none) {
+  if (next_.reason != SnapReason::none && next_.reason != SnapReason::step) {
     painter.setPen(palette.color(QPalette::Text));
     painter.drawText(context_.map().toPx(next_.point) + QPointF(12, -8),
                      QString::fromUtf8(words.data(), static_cast<int>(words.size())));

@@ -12,12 +12,14 @@ class RoomTool : public Tool {
   void move(const Pointer&, bool down) override;
   void doublePress(const Pointer&) override;
   bool key(QKeyEvent*) override;
+  bool undo() override;
   void cancel() override;
   void paint(QPainter&) override;
   QString hint() const override;
   Qt::CursorShape cursor() const override { return Qt::CrossCursor; }
 
  private:
+  SnappedPoint snapped(const Pointer&) const;
   void placeCorner(Point);
   void finish();
   void askForLength(const QString& typed);

@@ -135,14 +135,22 @@ void SelectTool::doublePress(const Pointer& pointer) {
   }
 }
 
+bool SelectTool::undo() {
+  if (!drag_) return false;
+  cancel();
+  return true;
+}
+
 void SelectTool::cancel() {
   if (drag_) {
     drag_.reset();
     context_.session().cancelDrag();
   } else if (banding_) {
     banding_ = false;
-  } else {
+  } else if (!context_.session().selection().empty()) {
     context_.session().select({});
+  } else {
+    stand_in_.kind = StandIn::Kind::none;
   }
   pressed_on_.reset();
   stand_in_grabbed_ = false;

@@ -17,6 +17,7 @@ class SelectTool : public Tool {
   void release(const Pointer&) override;
   void doublePress(const Pointer&) override;
   bool key(QKeyEvent*) override;
+  bool undo() override;
   void cancel() override;
   void paint(QPainter&) override;
   QString hint() const override;

@@ -50,6 +50,7 @@ class Tool {
   virtual void release(const Pointer&) {}
   virtual void doublePress(const Pointer&) {}
   virtual bool key(QKeyEvent*) { return false; }  // true: taken
+  virtual bool undo() { return false; }           // true: took back a step of its own
   virtual void cancel() {}                        // Escape or another tool chosen
   virtual void paint(QPainter&) {}
   virtual QString hint() const { return {}; }

@@ -15,7 +15,7 @@ DoorTryout::DoorTryout(Session& session, QWidget* parent)
   setAccessibleName(tr("Door try-out"));
   column_->setContentsMargins(0, 0, 0, 0);
   column_->setSpacing(0);
-  auto* heading = new QLabel(tr("Try another action"), this);
+  auto* heading = new QLabel(tr("Door try-out"), this);
   heading->setFont(boldFont(*this));
   heading->setContentsMargins(kMargin, kGap, kMargin, kTightGap);
   column_->addWidget(heading);

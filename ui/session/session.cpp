@@ -38,7 +38,7 @@ void Session::recompute() {
 }
 
 bool Session::perform(Change change, const QString& label, const QString& mergeKey) {
-  if (drag_base_) endDrag();
+  if (drag_base_) cancelDrag();
   const auto names = optionNames(plan());
   const bool adds_option = std::holds_alternative<AddOption>(change);
   const auto outcome = history_.perform({option_, std::move(change), label.toStdString(), mergeKey.toStdString()});
@@ -129,7 +129,7 @@ void Session::cancelDrag() {
 
 void Session::setOption(std::size_t index) {
   if (index >= plan().options.size() || index == option_) return;
-  endDrag();
+  cancelDrag();
   history_.endMerge();
   option_ = index;
   selection_.clear();

@@ -24,7 +24,8 @@ class Session : public QObject {
   const Report& report() const { return report_; }
   const History& history() const { return history_; }
 
-  // Applies the edit to the current option (its `option` is set here). False: refused; lastError() says why
+  // Applies the edit to the current option (its `option` is set here). A drag that nobody has ended is cancelled
+  // first: what is only carried is not in the plan. False: refused; lastError() says why
   // and `refused` is emitted.
   bool perform(Change change, const QString& label, const QString& mergeKey = {});
   void endMerge();

@@ -73,7 +73,10 @@ SheetsDialog::SheetsDialog(Session& session, QWidget* parent) : QDialog(parent),
   connect(svg, &QPushButton::clicked, this, [this] { ask(false); });
   connect(printer, &QPushButton::clicked, this, &SheetsDialog::print);
   connect(close, &QPushButton::clicked, this, &QDialog::accept);
-  connect(&session_, &Session::changed, this, &SheetsDialog::refresh);
+  connect(&session_, &Session::changed, this, [this] {
+    message_->clear();
+    refresh();
+  });
   refresh();
 }
 
@@ -82,7 +85,7 @@ void SheetsDialog::refresh() {
   const SheetInfo info{QDate::currentDate().toString(Qt::ISODate).toStdString(), paper};
   sheets_ = makeSheets(session_.layout(), session_.report(), info);
   view_->setSheets(&sheets_);
-  QString words = tr("%n sheet(s)", "", static_cast<int>(sheets_.size()));
+  QString words = sheets_.size() == 1 ? tr("1 sheet") : tr("%1 sheets").arg(sheets_.size());
   if (!sheets_.empty() && sheets_.front().scale)
     words = tr("Plan at %1, %2").arg(QString::fromStdString(sheets_.front().scale->name), words);
   else if (!session_.layout().room.empty())

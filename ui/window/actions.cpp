@@ -8,8 +8,10 @@
 #include <QMessageBox>
 #include <QToolBar>
 
+#include "core/file/plan_file.h"
 #include "core/rules/text.h"
 #include "ui/canvas/plan_canvas.h"
+#include "ui/widgets/figures.h"
 #include "ui/window/file_flow.h"
 #include "ui/window/icons.h"
 #include "ui/window/main_window.h"
@@ -50,8 +52,11 @@ void Actions::fileMenu() {
   open_ = add(menu, tr("&Open…"), QKeySequence::Open, tr("Open a plan file"), [this] { files_.openDialog(); });
   QMenu* examples = menu->addMenu(tr("Open an &example"));
   for (const QFileInfo& file : QDir(":/samples").entryInfoList({"*.elbowroom"}, QDir::Files, QDir::Name)) {
-    QString name = file.completeBaseName().replace('-', ' ');
-    name[0] = name[0].toUpper();
+    QFile content(file.absoluteFilePath());
+    if (!content.open(QIODevice::ReadOnly)) continue;
+    const auto plan = readPlan(content.readAll().toStdString());
+    if (!plan) continue;
+    const QString name = QString::fromStdString(plan->title).remove(" (invented example)");
     const QString path = file.absoluteFilePath();
     add(examples, name, {}, tr("An invented example"), [this, path] { files_.openExample(path); });
   }
@@ -68,8 +73,9 @@ void Actions::fileMenu() {
 
 void Actions::editMenu() {
   QMenu* menu = window_.menuBar()->addMenu(tr("&Edit"));
-  undo_ = add(menu, tr("&Undo"), QKeySequence::Undo, tr("Take the last change back"), [this] { session_.undo(); });
+  undo_ = add(menu, tr("&Undo"), QKeySequence::Undo, tr("Take the last change back"), [this] { canvas_.undo(); });
   redo_ = add(menu, tr("&Redo"), QKeySequence::Redo, tr("Do it again"), [this] { session_.redo(); });
+  redo_->setShortcuts({QKeySequence(QKeySequence::Redo), QKeySequence("Ctrl+Y")});
   menu->addSeparator();
   remove_ = add(menu, tr("&Delete"), QKeySequence::Delete, tr("Take what is selected out of this option"),
                 [this] { canvas_.selectTool().removeSelected(); });
@@ -112,6 +118,32 @@ void Actions::roomMenu() {
   jump_ = add(menu, tr("&Nearest place that fits"), QKeySequence("N"), tr("Move the stand-in to where it fits"),
               [this] { canvas_.jumpStandIn(); });
   for (QAction* action : {circle_, floor_space_}) action->setCheckable(true);
+  menu->addSeparator();
+  QMenu* books = menu->addMenu(tr("&Books checked against"));
+  books->setToolTipsVisible(true);
+  for (const Book& book : allBooks()) {
+    const std::string id(book.id);
+    auto* action = add(books, words(book.title), {}, words(book.note), [this, id] {
+      auto chosen = session_.plan().books;
+      if (!std::erase(chosen, id)) chosen.push_back(id);
+      session_.perform(SetBooks{chosen}, tr("Choose books"));
+    });
+    action->setCheckable(true);
+    books_.emplace_back(id, action);
+  }
+  chair_ = add(menu, tr("Somebody uses a &wheelchair"), {}, tr("Adds a wheelchair user, 26 x 48 in, to the people of this plan"),
+               [this] {
+                 auto people = session_.plan().people;
+                 if (!std::erase_if(people, [](const Person& person) { return person.chair.has_value(); })) {
+                   Person person;
+                   person.name = tr("Wheelchair user").toStdString();
+                   person.stature = Length::fromInches(66);
+                   person.chair = Chair{Length::fromInches(26), Length::fromInches(48)};
+                   people.push_back(std::move(person));
+                 }
+                 session_.perform(SetPeople{people}, tr("Choose people"));
+               });
+  chair_->setCheckable(true);
 }
 
 void Actions::viewMenu() {
@@ -159,6 +191,8 @@ void Actions::helpMenu() {
            "<tr><td><b>Wheel</b></td><td>zooms about the pointer</td></tr>"
            "<tr><td><b>Middle button, Space</b></td><td>drag the sheet</td></tr>"
            "<tr><td><b>Tab</b></td><td>goes from element to element</td></tr>"
+           "<tr><td><b>W, H, Z</b></td><td>draw the walls, other hand of a door, clear zones on and off</td></tr>"
+           "<tr><td><b>Ctrl+Z, Ctrl+Y</b></td><td>undo, redo</td></tr>"
            "<tr><td><b>C, F, N</b></td><td>turning circle, clear floor space, nearest place that fits</td></tr>"
            "<tr><td><b>Esc</b></td><td>stops, or selects nothing</td></tr></table>"));
   });
@@ -226,6 +260,10 @@ void Actions::refresh() {
   flip_->setEnabled(door);
   circle_->setChecked(canvas_.standIn().kind == StandIn::Kind::circle);
   floor_space_->setChecked(canvas_.standIn().kind == StandIn::Kind::rectangle);
+  const auto& chosen = session_.plan().books;
+  for (auto& [id, action] : books_) action->setChecked(std::find(chosen.begin(), chosen.end(), id) != chosen.end());
+  const auto& people = session_.plan().people;
+  chair_->setChecked(std::any_of(people.begin(), people.end(), [](const Person& p) { return p.chair.has_value(); }));
   const bool has_room = !session_.layout().room.empty();
   for (QAction* action : {circle_, floor_space_, jump_, sheets_}) action->setEnabled(has_room);
   (session_.plan().unit == Unit::inches ? inches_ : millimetres_)->setChecked(true);

@@ -4,6 +4,10 @@
 #include <QAction>
 #include <QMainWindow>
 #include <QMenu>
+#include <functional>
+#include <string>
+#include <utility>
+#include <vector>
 
 namespace elbowroom::ui {
 
@@ -32,6 +36,8 @@ class Actions : public QObject {
   PlanCanvas& canvas_;
   FileFlow& files_;
   QMenu* recent_ = nullptr;
+  std::vector<std::pair<std::string, QAction*>> books_;
+  QAction* chair_ = nullptr;
   QAction *undo_, *redo_, *remove_, *duplicate_, *copy_, *paste_, *turn_left_, *turn_right_, *flip_;
   QAction *draw_room_, *circle_, *floor_space_, *jump_, *inches_, *millimetres_;
   QAction *zones_, *turning_, *wall_strip_, *sheets_, *save_, *fit_, *open_;

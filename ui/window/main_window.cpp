@@ -97,6 +97,7 @@ void MainWindow::build() {
   notice_timer_->setSingleShot(true);
   notice_timer_->setInterval(8000);
   canvas_->installEventFilter(this);
+  strip_->installEventFilter(this);
 }
 
 void MainWindow::connectAll() {
@@ -107,6 +108,7 @@ void MainWindow::connectAll() {
   connect(files_, &FileFlow::problem, this, [this](const QString& why) { notice(why, true); });
   connect(files_, &FileFlow::done, this, [this](const QString& what) { notice(what); });
   connect(files_, &FileFlow::pathChanged, this, [this] {
+    notice_->hide();
     retitle();
     actions_->refresh();
     canvas_->zoomToFit();
@@ -163,6 +165,15 @@ void MainWindow::placeOverlays() {
 
 bool MainWindow::eventFilter(QObject* object, QEvent* event) {
   if (object == canvas_ && event->type() == QEvent::Resize) placeOverlays();
+  // A figure typed after a click in the wall strip means the element chosen there.
+  if (object == strip_ && event->type() == QEvent::KeyPress) {
+    auto* key = static_cast<QKeyEvent*>(event);
+    if (!key->text().isEmpty() && key->text()[0].isDigit()) {
+      canvas_->setFocus();
+      QCoreApplication::sendEvent(canvas_, event);
+      return true;
+    }
+  }
   if (object == canvas_ && event->type() == QEvent::MouseButtonPress && notice_->isVisible() && !notice_timer_->isActive() &&
       !notice_->text().contains("href"))
     notice_->hide();

@@ -29,6 +29,7 @@ StandInBar::StandInBar(PlanCanvas& canvas, QWidget* parent) : QFrame(parent), ca
   turn_->setToolTip(tr("Degrees counter-clockwise; [ and ] on the plan turn it by 15"));
   verdict_ = new QLabel(this);
   verdict_->setAccessibleName(tr("Verdict of the stand-in"));
+  verdict_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
   QFont bold = verdict_->font();
   bold.setBold(true);
   verdict_->setFont(bold);

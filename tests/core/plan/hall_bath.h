@@ -24,6 +24,8 @@ inline Plan hallBath() {
   using namespace literals;
   Plan plan = emptyPlan(Unit::inches);
   plan.title = "Hall bath (invented example)";
+  plan.people = {Person{"Tall adult", 74_in, false, {}, {}}, Person{"Child", 40_in, true, {}, {}},
+                 Person{"Visitor", 66_in, false, Chair{26_in, 48_in}, {}}};
   Option& o = plan.options[0];
   o.room.ceiling.height = 96_in;
   o.room.walls = {wall("n", {0_in, 60_in}, 6.5_in), wall("e", {96_in, 60_in}, 4.5_in),
