@@ -144,7 +144,8 @@ Exit runDraw(const Options& options) {
   std::error_code ignored;
   if (std::filesystem::equivalent(options.file, options.to, ignored))
     throw Refused{kUsage, fmt::format("{}: the drawing would overwrite the plan.", options.to)};
-  const std::vector<Sheet> sheets = makeSheets(layout, report, {today(), options.paper});
+  const Paper paper = options.paper.value_or(layout.settings.unit == Unit::inches ? Paper::letter : Paper::a4);
+  const std::vector<Sheet> sheets = makeSheets(layout, report, {today(), paper});
   const char last = options.to.back();
   if (last == 'f' || last == 'F') {
     writePdfWithoutWindow(sheets, options, plan.title);

@@ -19,7 +19,7 @@ struct Options {
   std::vector<std::string> books;     // ids of known books; empty: those the plan names
   bool json = false;
   std::string to;  // draw: the file to write, ending with .pdf or .svg
-  Paper paper = Paper::letter;
+  std::optional<Paper> paper;  // unset: letter for plans in inches, A4 for plans in millimetres
 };
 
 // Never fails: what cannot be understood comes back as Verb::usage. For the window, Qt's own options

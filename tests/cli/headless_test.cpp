@@ -281,6 +281,21 @@ TEST_F(Headless, DrawWritesPdfAndSvgWithoutADisplay) {
   }
 }
 
+// ISO 216 A4 is 297 x 210 mm; the letter sheet is 11 x 8 1/2 in = 279.4 x 215.9 mm.
+TEST_F(Headless, ThePaperFollowsThePlansUnitUnlessItIsNamed) {
+  const auto page = [&](const std::string& plan, std::vector<std::string> more) {
+    const std::string out = folder_.write("page.svg", "");
+    std::vector<std::string> words{"draw", plan, "--to", out};
+    words.insert(words.end(), more.begin(), more.end());
+    EXPECT_EQ(runProgram(words).status, 0);
+    return contentOf(out).substr(0, 600);
+  };
+  const std::string metric = SOURCE_DIR "/samples/bath-metric.elbowroom", inches = SOURCE_DIR "/samples/attic.elbowroom";
+  EXPECT_NE(page(metric, {}).find("width=\"297"), std::string::npos) << page(metric, {});
+  EXPECT_NE(page(inches, {}).find("width=\"279.4"), std::string::npos) << page(inches, {});
+  EXPECT_NE(page(metric, {"--paper", "letter"}).find("width=\"279.4"), std::string::npos);
+}
+
 TEST_F(Headless, DrawNeverOverwritesThePlan) {
   const std::string file = folder_.write("plan.svg", planWith());
   EXPECT_EQ(runProgram({"draw", file, "--to", file}).status, 2);
