@@ -5,6 +5,9 @@
 
 #include <QFileInfo>
 #include <QLabel>
+#include <QMessageBox>
+#include <QScreen>
+#include <QTimer>
 #include <QLineEdit>
 #include <QAccessible>
 #include <QAbstractButton>
@@ -212,6 +215,58 @@ TEST_F(WindowTest, ARecoveredCopyCountsAsNotSaved) {
   EXPECT_TRUE(window->files().restoreRecovery());
   EXPECT_EQ(session().plan().title, "From before");
   EXPECT_TRUE(session().dirty());
+}
+
+TEST_F(WindowTest, LeavingWithUnsavedChangesAsksAndGoingBackKeepsThem) {
+  makeRoom("8'", "5'");
+  const Plan mine = session().plan();
+  const auto answer = [](const QString& button) {
+    QTimer::singleShot(0, [button] {
+      auto* box = qobject_cast<QMessageBox*>(QApplication::activeModalWidget());
+      ASSERT_TRUE(box);
+      for (QAbstractButton* candidate : box->buttons())
+        if (candidate->text() == button) return candidate->click();
+      box->reject();
+      FAIL() << "no button " << button.toStdString();
+    });
+  };
+  answer("Go back");
+  EXPECT_FALSE(window->files().mayLeave());
+  answer("Go back");
+  window->files().newPlan();
+  EXPECT_EQ(session().plan(), mine);
+  answer("Go back");
+  EXPECT_FALSE(window->close());
+  answer("Do not save");
+  window->files().newPlan();
+  EXPECT_TRUE(session().layout().room.empty());
+  EXPECT_TRUE(window->files().mayLeave()) << "nothing to lose, nothing asked";
+}
+
+TEST_F(WindowTest, TheWindowComesBackAsItWasLeft) {
+  window->resize(1400, 900);
+  action("Wall strip")->trigger();
+  ASSERT_TRUE(window->close());
+  MainWindow again(emptyPlan(Unit::inches));
+  again.show();
+  ASSERT_TRUE(QTest::qWaitForWindowExposed(&again));
+  EXPECT_EQ(again.size(), QSize(1400, 900));
+  for (QAction* candidate : again.findChildren<QAction*>()) {
+    if (candidate->text().remove('&') == "Wall strip") {
+      EXPECT_FALSE(candidate->isChecked());
+    }
+  }
+}
+
+TEST_F(WindowTest, ItFitsASmallScreen) {
+  makeRoom("8'", "5'");
+  place("door:hinged", 40_in, 0_in);
+  window->canvas().showStandIn(StandIn::Kind::rectangle);
+  const QSize least = window->minimumSizeHint();
+  EXPECT_LE(least.width(), 1280);
+  EXPECT_LE(least.height(), 800);
+  // At 200 % on a screen of 2560 x 1600 there are as many pixels of the program's own.
+  EXPECT_GE(window->canvas().width(), 400);
 }
 
 TEST_F(WindowTest, EverythingToTypeIntoOrPressHasAName) {

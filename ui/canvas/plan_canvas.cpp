@@ -34,6 +34,7 @@ Report calmed(Report report) {
 
 PlanCanvas::PlanCanvas(Session& session, QWidget* parent)
     : QWidget(parent), session_(session), select_(*this, stand_in_), tool_(&select_) {
+  had_room_ = !session_.layout().room.empty();
   setMouseTracking(true);
   setFocusPolicy(Qt::StrongFocus);
   setAcceptDrops(true);
