@@ -30,9 +30,10 @@ double sides(Area limit, Length each) {
 }
 double roundingOf(Area limit) { return sides(limit, kMetTolerance); }
 double siteOf(Area limit, Length site) { return sides(limit, site); }
-// 0.02 in at the end of a 24 in leaf is 0.05 degrees; 1/2 in is 1.2.
+// 0.02 in at the end of a 24 in leaf is 0.05 degrees. A leaf that opens all the way has nothing to spare by nature,
+// so a met angle is clear, unless only rounding met it.
 double roundingOf(Angle) { return valueOf(Angle::fromDegrees(0.05)); }
-double siteOf(Angle, Length) { return valueOf(Angle::fromDegrees(1)); }
+double siteOf(Angle, Length) { return 0; }
 double roundingOf(Count) { return 0.5; }
 double siteOf(Count, Length) { return 0; }
 
