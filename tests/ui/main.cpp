@@ -2,7 +2,7 @@
 #include <gtest/gtest.h>
 
 #include <QApplication>
-#include <QStandardPaths>
+#include <QTemporaryDir>
 
 #include "ui/look/look.h"
 
@@ -25,8 +25,12 @@ void onMessage(QtMsgType type, const QMessageLogContext&, const QString& text) {
 int main(int argc, char** argv) {
   if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
   testing::InitGoogleTest(&argc, argv);
+  // Never the settings of whoever runs the tests, nor those of a test that runs beside this one.
+  QTemporaryDir own;
+  if (!own.isValid()) return 1;
+  qputenv("XDG_CONFIG_HOME", own.filePath("config").toUtf8());
+  qputenv("XDG_DATA_HOME", own.filePath("data").toUtf8());
   QApplication app(argc, argv);
-  QStandardPaths::setTestModeEnabled(true);  // never the settings of whoever runs the tests
   QApplication::setOrganizationName("elbowroom-tests");
   QApplication::setApplicationName("elbowroom-tests");
   elbowroom::ui::applyLook(app, elbowroom::ui::Scheme::light);

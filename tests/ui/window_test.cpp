@@ -14,7 +14,6 @@
 #include <QDir>
 #include <QPushButton>
 #include <QSettings>
-#include <QStandardPaths>
 #include <QTemporaryDir>
 #include <QtTest>
 
@@ -32,9 +31,6 @@ using namespace literals;
 class WindowTest : public ::testing::Test {
  protected:
   WindowTest() {
-    QStandardPaths::setTestModeEnabled(true);
-    QCoreApplication::setOrganizationName("elbowroom-tests");
-    QCoreApplication::setApplicationName("window-test");
     QSettings().clear();
     window = std::make_unique<MainWindow>(emptyPlan(Unit::inches));
     window->resize(1280, 800);
