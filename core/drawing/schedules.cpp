@@ -32,16 +32,27 @@ std::string actionText(const Opening& o) {
   return text;
 }
 
-// Rough openings as the trade's guides give them; other kinds have no published rule.
+// Rough openings as the trade's guides give them: over the leaf, for a pocket over twice the leaf. Other kinds have
+// no published rule.
+constexpr Length kHingedWider = Length::nanometres(50'800'000), kHingedTaller = Length::nanometres(63'500'000);
+constexpr Length kPocketWider = Length::nanometres(25'400'000), kPocketTaller = Length::nanometres(114'300'000);
+
 std::string roughOpening(const Opening& o, Unit unit) {
-  const auto in = [](double v) { return Length::fromInches(v); };
-  if (o.action == DoorAction::hinged) return times(o.width + in(2), o.height + in(2.5), unit);
-  if (o.action == DoorAction::pocket) return times(o.width * 2 + in(1), o.height + in(4.5), unit);
+  if (o.action == DoorAction::hinged) return times(o.width + kHingedWider, o.height + kHingedTaller, unit);
+  if (o.action == DoorAction::pocket) return times(o.width * 2 + kPocketWider, o.height + kPocketTaller, unit);
   return "by the maker";
 }
 
 std::string wallName(const Layout& layout, int wall) {
   return wall < 0 ? "stands free" : layout.walls[static_cast<std::size_t>(wall)].id.text;
+}
+
+// Both jambs, each from its own end of the wall.
+std::string jambsText(const Layout& layout, const PlacedOpening& placed, Unit unit) {
+  if (placed.wall < 0) return "-";
+  const WallFrame& wall = layout.walls[static_cast<std::size_t>(placed.wall)];
+  const Length a = dot(placed.left - wall.from, wall.along), b = dot(placed.right - wall.from, wall.along);
+  return inUnit(std::min(a, b), unit) + " left, " + inUnit(wall.length - std::max(a, b), unit) + " right";
 }
 
 void doors(TablePages& pages, const Layout& layout, Unit unit) {
@@ -69,21 +80,13 @@ void doors(TablePages& pages, const Layout& layout, Unit unit) {
       trouble += (trouble.empty() ? "" : " ") + std::string("Opens to ") +
                  std::to_string(static_cast<int>(figures.opens.degrees())) + "\u00b0: stopped by " +
                  subjectName(layout.option, *figures.hits) + ".";
-    std::string jambs = "-";
-    if (placed.wall >= 0) {
-      const WallFrame& wall = layout.walls[static_cast<std::size_t>(placed.wall)];
-      const Length a = dot(placed.left - wall.from, wall.along),
-                   b = dot(placed.right - wall.from, wall.along);
-      jambs =
-          inUnit(std::min(a, b), unit) + " left, " + inUnit(wall.length - std::max(a, b), unit) + " right";
-    }
     pages.row({{o.id.text, "", true},
                {wallName(layout, placed.wall), ""},
                {times(o.width, o.height, unit), ""},
                {actionText(o), trouble},
                {inUnit(figures.clear_opening, unit), ""},
                {roughOpening(o, unit), ""},
-               {jambs, ""}});
+               {jambsText(layout, placed, unit), ""}});
   }
   if (!any) return;
   pages.end();
@@ -91,9 +94,9 @@ void doors(TablePages& pages, const Layout& layout, Unit unit) {
       std::string(
           "Hand and wall ends as seen from inside, facing the wall. Rough openings by published trade "
           "guidance: hinged, leaf + ") +
-      inUnit(Length::fromInches(2), unit) + " by height + " + inUnit(Length::fromInches(2.5), unit) +
-      "; pocket, twice the leaf + " + inUnit(Length::fromInches(1), unit) + " by height + " +
-      inUnit(Length::fromInches(4.5), unit) + ". Confirm with the maker of the door.");
+      inUnit(kHingedWider, unit) + " by height + " + inUnit(kHingedTaller, unit) +
+      "; pocket, twice the leaf + " + inUnit(kPocketWider, unit) + " by height + " +
+      inUnit(kPocketTaller, unit) + ". Confirm with the maker of the door.");
 }
 
 void windows(TablePages& pages, const Layout& layout, Unit unit) {
@@ -111,20 +114,12 @@ void windows(TablePages& pages, const Layout& layout, Unit unit) {
                    {"Jambs from wall ends", 3}});
       any = true;
     }
-    std::string jambs = "-";
-    if (placed.wall >= 0) {
-      const WallFrame& wall = layout.walls[static_cast<std::size_t>(placed.wall)];
-      const Length a = dot(placed.left - wall.from, wall.along),
-                   b = dot(placed.right - wall.from, wall.along);
-      jambs =
-          inUnit(std::min(a, b), unit) + " left, " + inUnit(wall.length - std::max(a, b), unit) + " right";
-    }
     pages.row({{o.id.text, "", true},
                {wallName(layout, placed.wall), ""},
                {times(o.width, o.height, unit), ""},
                {o.sill ? inUnit(*o.sill, unit) : "not stated", ""},
                {o.sill ? inUnit(*o.sill + o.height, unit) : "not stated", ""},
-               {jambs, ""}});
+               {jambsText(layout, placed, unit), ""}});
   }
   if (any) pages.end();
 }

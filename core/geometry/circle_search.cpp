@@ -44,16 +44,8 @@ class Squares {
 
   template <class Visit>
   void coverRoom(Visit visit) {
-    const Ring& room = kernel_.rings[0];
-    const Vec size = room.high - room.low;
-    const double side = std::fmax(size.x, size.y) / 4;
-    const int nx = std::max(1, static_cast<int>(std::ceil(size.x / side - 1e-9)));
-    const int ny = std::max(1, static_cast<int>(std::ceil(size.y / side - 1e-9)));
-    const Vec start = 0.5 * (room.low + room.high) - Vec{side * nx / 2, side * ny / 2};
-    for (int j = 0; j < ny; ++j)
-      for (int i = 0; i < nx; ++i)
-        visit(start + Vec{side * (i + 0.5), side * (j + 0.5)}, side / 2, 0u,
-              static_cast<std::uint32_t>(kernel_.edges.size()));
+    const auto all = static_cast<std::uint32_t>(kernel_.edges.size());
+    startSquares(kernel_, [&](Vec at, double half) { visit(at, half, 0u, all); });
   }
 
   // f at `at` from the candidate edges; -infinity when the whole square lies in one obstacle or outside.

@@ -5,6 +5,8 @@
 // and drop those whose bound is too low; none needs an overlay.
 #pragma once
 
+#include <algorithm>
+#include <cmath>
 #include <mutex>
 #include <optional>
 #include <vector>
@@ -72,6 +74,19 @@ struct Kernel {
   mutable std::once_flag largest_once_;
   mutable Circle largest_;
 };
+
+// The squares every search starts from: about four across the room's box, as visit(middle, half side).
+template <class Visit>
+void startSquares(const Kernel& kernel, Visit visit) {
+  const Ring& room = kernel.rings[0];
+  const Vec size = room.high - room.low;
+  const double side = std::fmax(size.x, size.y) / 4;
+  const int nx = std::max(1, static_cast<int>(std::ceil(size.x / side - 1e-9)));
+  const int ny = std::max(1, static_cast<int>(std::ceil(size.y / side - 1e-9)));
+  const Vec start = 0.5 * (room.low + room.high) - Vec{side * nx / 2, side * ny / 2};
+  for (int j = 0; j < ny; ++j)
+    for (int i = 0; i < nx; ++i) visit(start + Vec{side * (i + 0.5), side * (j + 0.5)}, side / 2);
+}
 
 // circle_search.cpp
 Circle searchLargestCircle(const Kernel& kernel);

@@ -43,14 +43,7 @@ PatternSearch::PatternSearch(const Kernel& kernel, Pattern pattern, Vec near)
   if (!kernel.has_floor) return;
   std::vector<std::uint32_t> all(kernel.edges.size());
   for (std::uint32_t i = 0; i < all.size(); ++i) all[i] = i;
-  const Ring& room = kernel.rings[0];
-  const Vec size = room.high - room.low;
-  const double side = std::fmax(size.x, size.y) / 4;
-  const int nx = std::max(1, static_cast<int>(std::ceil(size.x / side - 1e-9)));
-  const int ny = std::max(1, static_cast<int>(std::ceil(size.y / side - 1e-9)));
-  const Vec start = 0.5 * (room.low + room.high) - Vec{side * nx / 2, side * ny / 2};
-  for (int j = 0; j < ny; ++j)
-    for (int i = 0; i < nx; ++i) collect(start + Vec{side * (i + 0.5), side * (j + 0.5)}, side / 2, all);
+  startSquares(kernel, [&](Vec at, double half) { collect(at, half, all); });
   std::sort(squares_.begin(), squares_.end(), [](const Square& a, const Square& b) {
     return std::tuple(a.away, a.at.y, a.at.x) < std::tuple(b.away, b.at.y, b.at.x);
   });
