@@ -107,6 +107,19 @@ TEST_F(WindowTest, TheMainJobFromAnEmptyPlanToAPdf) {
   EXPECT_NE(sheets->writePdfTo(folder.filePath("no/such/folder/out.pdf")), QString());
 }
 
+TEST_F(WindowTest, SheetsWrittenFromAClosedDialogAreThoseOfThePresentPlan) {
+  makeRoom("8'", "5'");
+  window->openSheets();
+  auto* sheets = window->findChild<SheetsDialog*>();
+  sheets->close();
+  ASSERT_TRUE(session().perform(SetTitle{"Titled after closing"}, "Set title"));
+  QTemporaryDir folder;
+  ASSERT_EQ(sheets->writeSvgTo(folder.filePath("out.svg")), QString());
+  QFile file(folder.filePath("out.svg"));
+  ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+  EXPECT_TRUE(file.readAll().contains("Titled after closing"));
+}
+
 TEST_F(WindowTest, ABadFigureKeepsTheStartPanelOpenAndSaysWhy) {
   auto* panel = window->findChild<StartPanel*>();
   makeRoom("eight", "5'");

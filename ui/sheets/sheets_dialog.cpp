@@ -75,12 +75,19 @@ SheetsDialog::SheetsDialog(Session& session, QWidget* parent) : QDialog(parent),
   connect(close, &QPushButton::clicked, this, &QDialog::accept);
   connect(&session_, &Session::changed, this, [this] {
     message_->clear();
-    refresh();
+    stale_ = true;
+    if (isVisible()) refresh();
   });
   refresh();
 }
 
+void SheetsDialog::showEvent(QShowEvent* event) {
+  QDialog::showEvent(event);
+  if (stale_) refresh();
+}
+
 void SheetsDialog::refresh() {
+  stale_ = false;
   const auto paper = static_cast<Paper>(paper_->currentData().toInt());
   const SheetInfo info{QDate::currentDate().toString(Qt::ISODate).toStdString(), paper};
   sheets_ = makeSheets(session_.layout(), session_.report(), info);
@@ -100,11 +107,13 @@ QString SheetsDialog::suggestedName(const QString& suffix) const {
 }
 
 QString SheetsDialog::writePdfTo(const QString& path) {
+  if (stale_) refresh();
   const auto written = writePdf(sheets_, path.toStdString(), session_.plan().title);
   return written ? QString() : QString::fromStdString(written.error().message);
 }
 
 QString SheetsDialog::writeSvgTo(const QString& path) {
+  if (stale_) refresh();
   QFile file(path);
   if (!file.open(QIODevice::WriteOnly)) return tr("%1 cannot be written: %2").arg(path, file.errorString());
   const std::string text = toSvg(sheets_);

@@ -25,6 +25,9 @@ class SheetsDialog : public QDialog {
  signals:
   void written(const QString& path);
 
+ protected:
+  void showEvent(QShowEvent*) override;
+
  private:
   void refresh();
   void ask(bool pdf);
@@ -36,6 +39,7 @@ class SheetsDialog : public QDialog {
   QLabel* message_;
   SheetView* view_;
   std::vector<Sheet> sheets_;
+  bool stale_ = false;  // the plan changed while the dialog was closed
 };
 
 }  // namespace elbowroom::ui

@@ -31,7 +31,9 @@ Actions::Actions(MainWindow& window, Session& session, PlanCanvas& canvas, FileF
   connect(&session_, &Session::savedChanged, this, &Actions::refresh);
   connect(&canvas_, &PlanCanvas::standInMoved, this, &Actions::refresh);
   connect(&canvas_, &PlanCanvas::toolChanged, this, &Actions::refresh);
+  connect(&files_, &FileFlow::pathChanged, this, &Actions::refreshRecent);
   refresh();
+  refreshRecent();
 }
 
 QAction* Actions::add(QMenu* menu, const QString& text, const QKeySequence& keys, const QString& tip,
@@ -267,6 +269,9 @@ void Actions::refresh() {
   const bool has_room = !session_.layout().room.empty();
   for (QAction* action : {circle_, floor_space_, jump_, sheets_}) action->setEnabled(has_room);
   (session_.plan().unit == Unit::inches ? inches_ : millimetres_)->setChecked(true);
+}
+
+void Actions::refreshRecent() {
   recent_->clear();
   for (const QString& path : files_.recent())
     recent_->addAction(QFileInfo(path).fileName(), this, [this, path] {

@@ -24,6 +24,8 @@ class Actions : public QObject {
   QAction* wallStrip() { return wall_strip_; }
 
  private:
+  // Reads the settings and the disk: only when a file was opened or saved, never while dragging.
+  void refreshRecent();
   QAction* add(QMenu*, const QString& text, const QKeySequence&, const QString& tip, std::function<void()> run);
   void fileMenu();
   void editMenu();
