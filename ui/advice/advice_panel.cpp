@@ -132,7 +132,6 @@ void AdvicePanel::refresh() {
   delegate_->setOpenRow(list_->currentIndex().isValid() ? list_->currentIndex().row() : -1);
   // The report may list the lit finding elsewhere now; that moves nobody's eyes.
   lighting_ = true;
-  if (lit_.isValid() && !model_->isGroup(lit_.row())) session_.lightFinding(model_->findingAt(lit_.row()));
   showLit();
   lighting_ = false;
 }

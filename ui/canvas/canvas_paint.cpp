@@ -2,19 +2,13 @@
 #include <QPaintEvent>
 #include <cmath>
 
-#include "core/base/length_text.h"
-#include "core/rules/text.h"
 #include "ui/canvas/plan_canvas.h"
+#include "ui/canvas/tag.h"
+#include "ui/widgets/figures.h"
 
 namespace elbowroom::ui {
 
 using namespace literals;
-
-namespace {
-
-QString text(Length length, Unit unit) { return QString::fromStdString(lengthText(length, unit)); }
-
-}  // namespace
 
 void PlanCanvas::paintEvent(QPaintEvent* event) {
   QPainter painter(this);
@@ -27,7 +21,6 @@ void PlanCanvas::paintEvent(QPaintEvent* event) {
   paintLit(painter);
   paintStandIn(painter);
   tool_->paint(painter);
-  if (event_.isValid()) latency_ms_ = static_cast<double>(event_.nsecsElapsed()) / 1e6;
 }
 
 void PlanCanvas::paintPlan(QPainter& painter) {
@@ -116,15 +109,9 @@ void PlanCanvas::paintStandIn(QPainter& painter) {
     painter.drawLine(at - QPointF(5, 5), at + QPointF(5, 5));
     painter.drawLine(at - QPointF(5, -5), at + QPointF(5, -5));
   }
-  const QString words = fit.fits ? tr("fits") : has_room ? tr("misses by %1").arg(text(fit.misses_by, unit())) : QString();
+  const QString words = fit.fits ? tr("fits") : has_room ? tr("misses by %1").arg(lengthWords(fit.misses_by, unit())) : QString();
   if (words.isEmpty()) return;
-  QRectF box = QFontMetricsF(font()).boundingRect(words).adjusted(-6, -3, 6, 3);
-  box.moveCenter(hub + QPointF(0, 22));
-  painter.setBrush(palette().color(QPalette::Base));
-  painter.setPen(QPen(ink, 1));
-  painter.drawRoundedRect(box, 3, 3);
-  painter.setPen(palette().color(QPalette::Text));
-  painter.drawText(box, Qt::AlignCenter, words);
+  paintTag(painter, hub + QPointF(0, 22), words, QPalette::Highlight);
 }
 
 }  // namespace elbowroom::ui

@@ -2,16 +2,13 @@
 
 #include <cmath>
 
-#include "core/base/length_text.h"
+#include "core/plan/snap_along.h"
 #include "core/rules/text.h"
+#include "ui/canvas/tag.h"
+#include "ui/widgets/figures.h"
 
 namespace elbowroom::ui {
 namespace {
-
-Length roundedTo(Length value, Length step) {
-  if (step <= Length{}) return value;
-  return Length::nanometres(std::llround(value / step) * step.nm());
-}
 
 QString nameOf(const Session& session, const ElementId& id) {
   return QString::fromStdString(subjectName(session.dragBaseLayout().option, id)).toLower();
@@ -21,9 +18,7 @@ void paintGuide(CanvasContext& context, QPainter& painter, const std::optional<S
   if (guide) context.draw(painter, {{LinePrim{guide->a, guide->b}, Role::guide, {}}});
 }
 
-QString reasonWords(SnapReason reason) {
-  return reason == SnapReason::none ? QString() : QString::fromUtf8(wordsOf(reason).data(), int(wordsOf(reason).size()));
-}
+QString reasonWords(SnapReason reason) { return reason == SnapReason::none ? QString() : words(wordsOf(reason)); }
 
 class FixtureDrag : public Drag {
  public:
@@ -80,12 +75,12 @@ class WallDrag : public Drag {
   void to(const Pointer& pointer) override {
     const SnapRules rules = context_.snapRules(pointer);
     Length inward = dot(pointer.plan - pressed_, wall_.inward);
-    if (rules.enabled) inward = roundedTo(inward, rules.step);
+    if (rules.enabled) inward = snap_parts::roundTo(inward, rules.step);
     context_.session().dragTo(MoveWall{wall_.id, inward}, QObject::tr("Move wall"));
     moved_ = inward;
   }
   QString words() const override {
-    return QObject::tr("Wall moved %1").arg(QString::fromStdString(lengthText(abs(moved_), context_.unit())));
+    return QObject::tr("Wall moved %1").arg(lengthWords(abs(moved_), context_.unit()));
   }
 
  private:
@@ -111,7 +106,7 @@ class CornerDrag : public Drag {
     guide_.reset();
     if (rules.enabled) {
       // Square with either neighbour first, then whole steps.
-      Point snapped{roundedTo(wanted.x, rules.step), roundedTo(wanted.y, rules.step)};
+      Point snapped{snap_parts::roundTo(wanted.x, rules.step), snap_parts::roundTo(wanted.y, rules.step)};
       for (Point other : {before_, after_}) {
         if (abs(wanted.x - other.x) <= rules.reach) snapped.x = other.x, reason_ = SnapReason::rightAngle, guide_ = Segment{other, snapped};
         if (abs(wanted.y - other.y) <= rules.reach) snapped.y = other.y, reason_ = SnapReason::rightAngle, guide_ = Segment{other, snapped};
@@ -125,13 +120,7 @@ class CornerDrag : public Drag {
     paintGuide(context_, painter, guide_);
     for (Segment wall : {Segment{before_, at_}, Segment{at_, after_}}) {
       const QPointF middle = (context_.map().toPx(wall.a) + context_.map().toPx(wall.b)) / 2;
-      painter.setPen(QGuiApplication::palette().color(QPalette::Text));
-      const QString text = QString::fromStdString(lengthText(distance(wall.a, wall.b), context_.unit()));
-      QRectF box = QFontMetricsF(painter.font()).boundingRect(text).adjusted(-5, -3, 5, 3);
-      box.moveCenter(middle);
-      painter.setBrush(QGuiApplication::palette().color(QPalette::Base));
-      painter.drawRoundedRect(box, 3, 3);
-      painter.drawText(box, Qt::AlignCenter, text);
+      paintTag(painter, middle, lengthWords(distance(wall.a, wall.b), context_.unit()), QPalette::Text);
     }
   }
   QString words() const override { return reasonWords(reason_); }
@@ -168,7 +157,7 @@ class TurnDrag : public Drag {
   Angle turn_;
 };
 
-// Several fixtures and openings together: each keeps its own wall or its own turn.
+// Several fixtures together: each keeps its own wall or its own turn. Selected openings stay where they are.
 class GroupDrag : public Drag {
  public:
   GroupDrag(CanvasContext& context, Point pressed) : context_(context), pressed_(pressed) {}
@@ -177,7 +166,7 @@ class GroupDrag : public Drag {
     Session& session = context_.session();
     const SnapRules rules = context_.snapRules(pointer);
     Vector by = pointer.plan - pressed_;
-    if (rules.enabled) by = {roundedTo(by.dx, rules.step), roundedTo(by.dy, rules.step)};
+    if (rules.enabled) by = {snap_parts::roundTo(by.dx, rules.step), snap_parts::roundTo(by.dy, rules.step)};
     const Layout& base = session.dragBaseLayout();
     std::vector<Fixture> moved;
     for (const PlacedFixture& placed : base.fixtures) {

@@ -85,6 +85,14 @@ std::vector<ElementId> elementsWithin(const Layout& layout, const Box& box) {
   return ids;
 }
 
+std::vector<ElementId> elementsInOrder(const Option& option) {
+  std::vector<ElementId> order;
+  for (const Wall& wall : option.room.walls) order.push_back(wall.id);
+  for (const Opening& opening : option.openings) order.push_back(opening.id);
+  for (const Fixture& fixture : option.fixtures) order.push_back(fixture.id);
+  return order;
+}
+
 std::optional<Point> turnerOf(const Layout& layout, const ElementId& id, Length off) {
   for (const PlacedFixture& placed : layout.fixtures)
     if (placed.fixture.id == id && std::holds_alternative<Standing>(placed.fixture.placement))

@@ -19,6 +19,8 @@ Hit hitAt(const Layout&, Point, Length reach, bool corners);
 int findingAt(const Report&, Point, Length reach);
 // Everything whose outline lies wholly within the box.
 std::vector<ElementId> elementsWithin(const Layout&, const Box&);
+// Walls, openings, fixtures: the order in which Tab walks them.
+std::vector<ElementId> elementsInOrder(const Option&);
 // Where the handle stands that turns a free-standing fixture: before its front, `off` away.
 std::optional<Point> turnerOf(const Layout&, const ElementId&, Length off);
 // The outline to light up for an element; empty when it has none.

@@ -7,6 +7,7 @@
 
 #include "core/base/length_text.h"
 #include "core/rules/text.h"
+#include "ui/widgets/figures.h"
 
 namespace elbowroom::ui {
 namespace {
@@ -19,7 +20,7 @@ LiveDimension make(CanvasContext& context, ElementId id, std::optional<SideGap> 
   dim.gap = std::move(gap);
   dim.line = line;
   dim.value = value;
-  dim.text = QString::fromStdString(lengthText(value, context.unit()));
+  dim.text = lengthWords(value, context.unit());
   const QPointF a = context.map().toPx(line.a), b = context.map().toPx(line.b);
   const QFontMetricsF metrics(QGuiApplication::font());
   const double width = metrics.horizontalAdvance(dim.text) + 12, height = metrics.height() + 4;

@@ -1,11 +1,8 @@
 #include "ui/canvas/place_tool.h"
 
+#include "ui/widgets/figures.h"
+
 namespace elbowroom::ui {
-namespace {
-
-QString words(std::string_view text) { return QString::fromUtf8(text.data(), static_cast<int>(text.size())); }
-
-}  // namespace
 
 PlaceTool::PlaceTool(CanvasContext& context, const QString& payload) : context_(context) {
   const Option& option = context_.session().option();

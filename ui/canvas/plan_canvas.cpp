@@ -261,7 +261,6 @@ void PlanCanvas::draw(QPainter& painter, const DisplayList& list) {
 }
 
 void PlanCanvas::mousePressEvent(QMouseEvent* event) {
-  event_.start();
   if (event->button() == Qt::MiddleButton || (event->button() == Qt::LeftButton && space_)) {
     panning_from_ = event->position();
     setCursor(Qt::ClosedHandCursor);
@@ -273,7 +272,6 @@ void PlanCanvas::mousePressEvent(QMouseEvent* event) {
 }
 
 void PlanCanvas::mouseMoveEvent(QMouseEvent* event) {
-  event_.start();
   if (panning_from_) {
     map_.origin += event->position() - *panning_from_;
     panning_from_ = event->position();
@@ -338,11 +336,7 @@ void PlanCanvas::keyReleaseEvent(QKeyEvent* event) {
 bool PlanCanvas::focusNextPrevChild(bool next) {
   // Tab walks the elements and leaves the canvas after the last one.
   if (tool_ != &select_ || session_.layout().walls.empty()) return QWidget::focusNextPrevChild(next);
-  const Option& option = session_.option();
-  std::vector<ElementId> ends;
-  for (const Wall& wall : option.room.walls) ends.push_back(wall.id);
-  for (const Opening& opening : option.openings) ends.push_back(opening.id);
-  for (const Fixture& fixture : option.fixtures) ends.push_back(fixture.id);
+  const std::vector<ElementId> ends = elementsInOrder(session_.option());
   if (session_.selection().size() == 1 && *session_.selection().begin() == (next ? ends.back() : ends.front())) {
     session_.select({});
     return QWidget::focusNextPrevChild(next);
@@ -363,7 +357,6 @@ void PlanCanvas::dragEnterEvent(QDragEnterEvent* event) {
 }
 
 void PlanCanvas::dragMoveEvent(QDragMoveEvent* event) {
-  event_.start();
   tool_->move(pointerAt(event->position(), event->modifiers()), true);
   event->acceptProposedAction();
 }

@@ -1,7 +1,6 @@
 // The plan: paints the layout and the report that belong to it and passes pointer and keys to the tool in hand.
 #pragma once
 
-#include <QElapsedTimer>
 #include <QWidget>
 #include <memory>
 
@@ -53,8 +52,6 @@ class PlanCanvas : public QWidget, public CanvasContext {
   DrawStyle style() const override;
 
   QSize minimumSizeHint() const override { return {320, 240}; }
-  // Milliseconds from the last mouse event to the end of the paint that followed it.
-  double lastLatency() const { return latency_ms_; }
 
  signals:
   void said(const QString& text);
@@ -102,8 +99,6 @@ class PlanCanvas : public QWidget, public CanvasContext {
   bool had_room_ = false;
   std::optional<QPointF> panning_from_;
   bool space_ = false;
-  QElapsedTimer event_;
-  double latency_ms_ = 0;
 };
 
 }  // namespace elbowroom::ui

@@ -2,11 +2,14 @@
 
 #include <algorithm>
 
-#include "core/base/length_text.h"
+#include "ui/canvas/tag.h"
+#include "ui/widgets/figures.h"
 
 namespace elbowroom::ui {
 
 using namespace literals;
+
+Length usualWallThickness(Unit unit) { return unit == Unit::inches ? 4.5_in : 115_mm; }
 
 Room roomOf(std::vector<Point> corners, Length thickness, const Room& keep) {
   if (signedAreaOf(corners) > Area{}) std::reverse(corners.begin(), corners.end());
@@ -65,8 +68,7 @@ void RoomTool::finish() {
     return;
   }
   Session& session = context_.session();
-  const Length thickness = context_.unit() == Unit::inches ? 4.5_in : 115_mm;
-  if (session.perform(SetRoom{roomOf(corners_, thickness, session.option().room)}, QObject::tr("Draw room"))) {
+  if (session.perform(SetRoom{roomOf(corners_, usualWallThickness(context_.unit()), session.option().room)}, QObject::tr("Draw room"))) {
     corners_.clear();
     context_.toolDone();
   }
@@ -132,21 +134,15 @@ void RoomTool::paint(QPainter& painter) {
   painter.setBrush(palette.color(QPalette::Base));
   for (Point corner : line) painter.drawEllipse(context_.map().toPx(corner), 4, 4);
   const auto label = [&](Segment wall) {
-    const QString text = QString::fromStdString(lengthText(distance(wall.a, wall.b), context_.unit()));
-    QRectF box = QFontMetricsF(painter.font()).boundingRect(text).adjusted(-5, -3, 5, 3);
-    box.moveCenter((context_.map().toPx(wall.a) + context_.map().toPx(wall.b)) / 2);
-    painter.setPen(palette.color(QPalette::Text));
-    painter.setBrush(palette.color(QPalette::Base));
-    painter.drawRoundedRect(box, 3, 3);
-    painter.drawText(box, Qt::AlignCenter, text);
+    paintTag(painter, (context_.map().toPx(wall.a) + context_.map().toPx(wall.b)) / 2,
+             lengthWords(distance(wall.a, wall.b), context_.unit()), QPalette::Text);
   };
   for (std::size_t i = 1; i < line.size(); ++i)
     if (distance(line[i - 1], line[i]) > 2_in) label({line[i - 1], line[i]});
-  const auto words = wordsOf(next_.reason);
   if (next_.reason != SnapReason::none && next_.reason != SnapReason::step) {
     painter.setPen(palette.color(QPalette::Text));
     painter.drawText(context_.map().toPx(next_.point) + QPointF(12, -8),
-                     QString::fromUtf8(words.data(), static_cast<int>(words.size())));
+                     words(wordsOf(next_.reason)));
   }
 }
 

@@ -29,6 +29,8 @@ class RoomTool : public Tool {
   bool pointed_ = false;
 };
 
+// 2x4 studs with 1/2 in board on both sides (comfort and trade figures): 4 1/2 in; 115 mm in metric plans.
+Length usualWallThickness(Unit);
 // Walls of the given thickness along these corners (either way round), ids w1, w2, ...
 Room roomOf(std::vector<Point> corners, Length thickness, const Room& keep);
 

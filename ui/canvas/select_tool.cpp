@@ -343,10 +343,7 @@ void SelectTool::flipSelected() {
 
 void SelectTool::selectNext(bool forward) {
   Session& session = context_.session();
-  std::vector<ElementId> order;
-  for (const Wall& wall : session.option().room.walls) order.push_back(wall.id);
-  for (const Opening& opening : session.option().openings) order.push_back(opening.id);
-  for (const Fixture& fixture : session.option().fixtures) order.push_back(fixture.id);
+  const std::vector<ElementId> order = elementsInOrder(session.option());
   if (order.empty()) return;
   const auto count = static_cast<int>(order.size());
   int at = forward ? -1 : count;

@@ -2,6 +2,7 @@
 
 #include "core/base/length_text.h"
 #include "core/rules/text.h"
+#include "ui/widgets/figures.h"
 
 namespace elbowroom::ui {
 
@@ -32,10 +33,10 @@ Fit StandIn::fit(const Layout& layout) const {
 QString StandIn::verdict(const Session& session, Unit unit) const {
   if (!shown()) return {};
   const QString name = kind == Kind::circle
-                           ? QObject::tr("Turning circle %1").arg(QString::fromStdString(lengthText(diameter, unit)))
+                           ? QObject::tr("Turning circle %1").arg(lengthWords(diameter, unit))
                            : QObject::tr("Clear floor space %1 x %2")
-                                 .arg(QString::fromStdString(lengthText(across, unit)),
-                                      QString::fromStdString(lengthText(along, unit)));
+                                 .arg(lengthWords(across, unit),
+                                      lengthWords(along, unit));
   if (session.layout().room.empty()) return QObject::tr("%1: no room drawn yet").arg(name);
   const Fit result = fit(session.layout());
   if (result.fits) return QObject::tr("%1: fits here").arg(name);
@@ -46,7 +47,7 @@ QString StandIn::verdict(const Session& session, Unit unit) const {
     at = QString::fromStdString(subjectName(layout.option, layout.fixtures[index].fixture.id));
   }
   return QObject::tr("%1: misses by %2 at %3")
-      .arg(name, QString::fromStdString(lengthText(result.misses_by, unit)), at.toLower());
+      .arg(name, lengthWords(result.misses_by, unit), at.toLower());
 }
 
 bool StandIn::jump(const Layout& layout) {

@@ -11,10 +11,6 @@ std::vector<std::string> optionNames(const Plan& plan) {
   return names;
 }
 
-bool exists(const Option& option, const ElementId& id) {
-  return findWall(option, id) || findOpening(option, id) || findFixture(option, id) || findWallItem(option, id);
-}
-
 }  // namespace
 
 Session::Session(Plan plan, QObject* parent) : QObject(parent), history_(std::move(plan)) {
@@ -38,7 +34,7 @@ void Session::recompute() {
 }
 
 bool Session::perform(Change change, const QString& label, const QString& mergeKey) {
-  if (drag_base_) cancelDrag();
+  cancelDrag();
   const auto names = optionNames(plan());
   const bool adds_option = std::holds_alternative<AddOption>(change);
   const auto outcome = history_.perform({option_, std::move(change), label.toStdString(), mergeKey.toStdString()});
@@ -62,13 +58,13 @@ void Session::planReplaced() {
   option_ = std::min(option_, plan().options.size() - 1);
   recompute();
   const std::size_t before = selection_.size();
-  std::erase_if(selection_, [&](const ElementId& id) { return !exists(option(), id); });
+  std::erase_if(selection_, [&](const ElementId& id) { return !hasElement(option(), id); });
   emit changed();
   if (selection_.size() != before) emit selectionChanged();
 }
 
 void Session::undo() {
-  if (drag_base_) cancelDrag();
+  cancelDrag();
   const auto names = optionNames(plan());
   history_.undo();
   planReplaced();
@@ -76,7 +72,7 @@ void Session::undo() {
 }
 
 void Session::redo() {
-  if (drag_base_) endDrag();
+  endDrag();
   const auto names = optionNames(plan());
   history_.redo();
   planReplaced();
@@ -141,7 +137,7 @@ void Session::setOption(std::size_t index) {
 }
 
 void Session::select(std::set<ElementId> ids) {
-  std::erase_if(ids, [&](const ElementId& id) { return !exists(option(), id); });
+  std::erase_if(ids, [&](const ElementId& id) { return !hasElement(option(), id); });
   if (ids == selection_) return;
   selection_ = std::move(ids);
   emit selectionChanged();

@@ -7,8 +7,7 @@
 
 namespace elbowroom::ui {
 
-// A measured clearance never reads larger than it is: down to 1/16 in or 1 mm. Less than the 0.01 in that a
-// search may stay below the truth is forgiven, so that exactly 60 in reads 5'-0".
+// A measured clearance never reads larger than it is: down to 1/16 in or 1 mm, as core/rules rounds it in texts.
 QString roundedDown(Length measured, Unit unit);
 QString lengthWords(Length length, Unit unit);
 QString areaWords(Area area, Unit unit);

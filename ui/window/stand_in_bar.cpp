@@ -7,6 +7,7 @@
 #include <QToolTip>
 
 #include "core/base/length_text.h"
+#include "ui/widgets/figures.h"
 
 namespace elbowroom::ui {
 
@@ -61,7 +62,7 @@ void StandInBar::refresh() {
   if (!stand_in.shown()) return;
   const bool circle = stand_in.kind == StandIn::Kind::circle;
   const auto put = [&](QLineEdit* edit, Length length) {
-    if (!edit->hasFocus()) edit->setText(QString::fromStdString(lengthText(length, canvas_.unit())));
+    if (!edit->hasFocus()) edit->setText(lengthWords(length, canvas_.unit()));
   };
   put(first_, circle ? stand_in.diameter : stand_in.across);
   put(second_, stand_in.along);

@@ -74,8 +74,7 @@ void StartPanel::makeRoom() {
   adjustSize();
   if (!why.isEmpty()) return;
   const std::vector<Point> corners{{{}, *deep}, {*across, *deep}, {*across, {}}, {{}, {}}};
-  const Length thickness = unit == Unit::inches ? 4.5_in : 115_mm;
-  session_.perform(SetRoom{roomOf(corners, thickness, session_.option().room)}, tr("Make room"));
+  session_.perform(SetRoom{roomOf(corners, usualWallThickness(unit), session_.option().room)}, tr("Make room"));
 }
 
 }  // namespace elbowroom::ui
