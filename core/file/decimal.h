@@ -18,6 +18,7 @@ inline constexpr Worth kInchInNanometres{254, 5};
 inline constexpr Worth kMillimetreInNanometres{1, 6};
 inline constexpr Worth kDegreeInMicrodegrees{1, 6};
 inline constexpr Worth kPlain{1, 0};
+inline constexpr Worth kThousandths{1, 3};
 
 // The number in fine units, rounded to nearest, halves away from zero. `text` is a JSON number (grammar
 // already checked). nullopt: beyond +-9e17 fine units.

@@ -55,6 +55,22 @@ std::vector<JsonValue> JsonValue::items() const {
   return out;
 }
 
+std::vector<std::pair<std::string, JsonValue>> JsonValue::members() const {
+  expect(JsonNode::Kind::object);
+  std::vector<std::pair<std::string, JsonValue>> out;
+  for (const auto& [key, value] : node_->members) out.emplace_back(key, JsonValue(value, pointerTo(place_, key)));
+  return out;
+}
+
+Amount JsonValue::amount() const {
+  expect(JsonNode::Kind::number);
+  const auto thousandths = fineUnitsOf(node_->text, kThousandths);
+  if (!thousandths || *thousandths > 1'000'000'000 || *thousandths < -1'000'000'000) {
+    failAt("number", place_, "the number " + node_->text + " is too large.");
+  }
+  return {*thousandths};
+}
+
 Length JsonValue::length(Unit unit) const {
   expect(JsonNode::Kind::number);
   const auto nm = fineUnitsOf(node_->text, unit == Unit::inches ? kInchInNanometres : kMillimetreInNanometres);

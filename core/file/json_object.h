@@ -29,6 +29,9 @@ class JsonValue {
   bool truth() const;
   std::int64_t whole() const;
   std::vector<JsonValue> items() const;
+  // The members of an object whose keys are the person's, in the order of the file.
+  std::vector<std::pair<std::string, JsonValue>> members() const;
+  Amount amount() const;
   // Fails with code "number" outside +-100 m, or +-360,000 degrees.
   Length length(Unit unit) const;
   Angle angle() const;

@@ -1,6 +1,7 @@
 #include "core/file/json_object.h"
 #include "core/file/plan_file.h"
 #include "core/file/words.h"
+#include "core/plan/catalogue.h"
 #include "core/plan/integrity.h"
 
 namespace elbowroom {
@@ -27,6 +28,12 @@ class PlanReader {
     if (const auto books = top.find("books")) {
       for (const JsonValue& book : books->items()) plan.books.push_back(book.text());
     }
+    if (const auto settings = top.find("book_settings")) {
+      for (auto& [book, values] : settings->members()) {
+        for (auto& [key, value] : values.members()) plan.book_settings[book][key] = value.text();
+      }
+    }
+    each(top, "rule_changes", plan.rule_changes, &PlanReader::ruleChange);
     each(top, "people", plan.people, &PlanReader::person);
     for (const JsonValue& value : top.need("options").items()) plan.options.push_back(option(value));
     plan.extra = top.rest();
@@ -74,6 +81,73 @@ class PlanReader {
   }
   static ElementId neededId(JsonObject& from, const std::string& key) { return {from.need(key).text()}; }
 
+  // The facts of the catalogue; what only looks like one (on a thing it does not concern) stays in the rest.
+  Facts facts(JsonObject& from, FactOn on, std::string_view kind) {
+    Facts out;
+    for (const FactInfo& info : allFacts()) {
+      if (info.on != on || !concerns(info, kind)) continue;
+      const std::string key(info.key);
+      const auto value = from.find(key);
+      if (!value) continue;
+      out[key] = fact(info, *value);
+      if (!fits(info, out[key])) failAt("value", value->place(), "this value does not fit the key \"" + key + "\".");
+    }
+    return out;
+  }
+
+  FactValue fact(const FactInfo& info, const JsonValue& value) {
+    switch (info.type) {
+      case FactType::yesNo:
+        return value.truth();
+      case FactType::length:
+        return value.length(unit_);
+      case FactType::amount:
+        return value.amount();
+      case FactType::word:
+        return value.text();
+    }
+    return false;
+  }
+
+  RuleChange ruleChange(const JsonValue& value) {
+    JsonObject from(value);
+    RuleChange out;
+    out.book = from.need("book").text();
+    out.rule = from.need("rule").text();
+    out.off = flag(from, "off");
+    if (const auto limit = from.find("limit")) out.limit = limit->length(unit_);
+    if (const auto limit = from.find("limit_sq_in"))
+      out.limit = Area::squareMicrometres(limit->amount().thousandths * 645'160);
+    if (const auto limit = from.find("limit_degrees")) out.limit = limit->angle();
+    if (const auto limit = from.find("limit_count")) out.limit = Count{static_cast<int>(limit->whole())};
+    if (const auto limit = from.find("limit_amount")) out.limit = limit->amount();
+    out.reason = from.need("reason").text();
+    out.extra = from.rest();
+    return out;
+  }
+
+  Acknowledged acknowledged(const JsonValue& value) {
+    JsonObject from(value);
+    Acknowledged out;
+    out.book = from.need("book").text();
+    out.rule = from.need("rule").text();
+    if (const auto subjects = from.find("subjects")) {
+      for (const JsonValue& id : subjects->items()) out.subjects.push_back({id.text()});
+    }
+    out.reason = from.need("reason").text();
+    out.extra = from.rest();
+    return out;
+  }
+
+  Wish wish(const JsonValue& value) {
+    JsonObject from(value);
+    Wish out;
+    out.in = from.need("in").truth();
+    if (const auto reason = from.find("reason")) out.reason = reason->text();
+    out.extra = from.rest();
+    return out;
+  }
+
   Person person(const JsonValue& value) {
     JsonObject from(value);
     Person out;
@@ -98,6 +172,10 @@ class PlanReader {
     each(from, "fixtures", out.fixtures, &PlanReader::fixture);
     each(from, "on_walls", out.on_walls, &PlanReader::wallItem);
     each(from, "on_ceiling", out.on_ceiling, &PlanReader::ceilingItem);
+    each(from, "acknowledged", out.acknowledged, &PlanReader::acknowledged);
+    if (const auto wishes = from.find("wishes")) {
+      for (auto& [key, answer] : wishes->members()) out.wishes[key] = wish(answer);
+    }
     out.extra = from.rest();
     return out;
   }
@@ -108,9 +186,18 @@ class PlanReader {
     if (const auto ceiling = from.find("ceiling")) {
       JsonObject above(*ceiling);
       out.ceiling.height = optionalLength(above, "height");
+      each(above, "slopes", out.ceiling.slopes, &PlanReader::slope);
       out.ceiling.extra = above.rest();
     }
     for (const JsonValue& one : from.need("walls").items()) out.walls.push_back(wall(one));
+    out.facts = facts(from, FactOn::room, "");
+    out.extra = from.rest();
+    return out;
+  }
+
+  CeilingSlope slope(const JsonValue& value) {
+    JsonObject from(value);
+    CeilingSlope out{neededId(from, "wall"), neededLength(from, "low"), neededLength(from, "run"), {}};
     out.extra = from.rest();
     return out;
   }
@@ -128,6 +215,7 @@ class PlanReader {
       out.studs = Studs{neededLength(inside, "first"), neededLength(inside, "spacing"), {}};
       out.studs->extra = inside.rest();
     }
+    out.facts = facts(from, FactOn::wall, "");
     out.extra = from.rest();
     return out;
   }
@@ -143,6 +231,7 @@ class PlanReader {
     out.height = neededLength(from, "height");
     out.sill = optionalLength(from, "sill");
     readLeaf(from, out);
+    out.facts = facts(from, FactOn::opening, keyOf(out.kind));
     out.extra = from.rest();
     return out;
   }
@@ -207,6 +296,20 @@ class PlanReader {
     out.tank_width = optionalLength(from, "tank_width");
     out.tank_depth = optionalLength(from, "tank_depth");
     out.curb = optionalLength(from, "curb");
+    each(from, "glass", out.glass, &PlanReader::pane);
+    out.facts = facts(from, FactOn::fixture, infoOf(out.kind).key);
+    out.extra = from.rest();
+    return out;
+  }
+
+  Pane pane(const JsonValue& value) {
+    JsonObject from(value);
+    Pane out;
+    out.side = wordAt(from.need("side"), kSides);
+    out.height = optionalLength(from, "height");
+    out.door = optionalLength(from, "door");
+    if (const auto swing = from.find("swing")) out.door_swing = wordAt(*swing, kSwings);
+    if (const auto hinge = from.find("hinge")) out.hinge = wordAt(*hinge, kHands);
     out.extra = from.rest();
     return out;
   }
@@ -221,6 +324,12 @@ class PlanReader {
     out.bottom = neededLength(from, "bottom");
     out.width = neededLength(from, "width");
     out.height = neededLength(from, "height");
+    if (const auto name = from.find("name")) out.name = name->text();
+    out.depth = optionalLength(from, "depth");
+    if (const auto shower = from.find("shower")) out.shower = {shower->text()};
+    if (const auto person = from.find("for")) out.person = person->text();
+    if (const auto status = from.find("status")) out.status = wordAt(*status, kStatuses);
+    out.facts = facts(from, FactOn::wallItem, out.kind);
     out.extra = from.rest();
     return out;
   }
@@ -231,6 +340,10 @@ class PlanReader {
     out.id = neededId(from, "id");
     out.kind = from.need("kind").text();
     out.at = from.need("at").point(unit_);
+    if (const auto name = from.find("name")) out.name = name->text();
+    out.width = optionalLength(from, "width");
+    out.depth = optionalLength(from, "depth");
+    out.facts = facts(from, FactOn::ceilingItem, out.kind);
     out.extra = from.rest();
     return out;
   }

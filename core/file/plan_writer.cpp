@@ -27,6 +27,21 @@ class Line {
     return raw(key, decimalText(value.microdegrees(), kDegreeInMicrodegrees));
   }
   Line& point(std::string_view key, Point p) { return raw(key, "[" + number(p.x) + "," + number(p.y) + "]"); }
+  Line& optionalWord(std::string_view key, const std::string& text) { return text.empty() ? *this : word(key, text); }
+  Line& amount(std::string_view key, Amount value) { return raw(key, decimalText(value.thousandths, kThousandths)); }
+  // In the catalogue's order.
+  Line& facts(FactOn on, const Facts& stated) {
+    for (const FactInfo& info : allFacts()) {
+      if (info.on != on) continue;
+      const auto it = stated.find(std::string(info.key));
+      if (it == stated.end()) continue;
+      if (const bool* yes = std::get_if<bool>(&it->second)) flag(info.key, *yes);
+      if (const auto* length = std::get_if<Length>(&it->second)) size(info.key, *length);
+      if (const auto* figure = std::get_if<Amount>(&it->second)) amount(info.key, *figure);
+      if (const auto* text = std::get_if<std::string>(&it->second)) word(info.key, *text);
+    }
+    return *this;
+  }
   Line& extra(const Extra& rest) {
     for (const auto& [key, json] : rest) raw(key, json);
     return *this;
@@ -53,7 +68,7 @@ std::string wallLine(const Wall& wall, Unit unit) {
     studs.size("first", wall.studs->first).size("spacing", wall.studs->spacing).extra(wall.studs->extra);
     line.raw("studs", studs.object());
   }
-  return line.extra(wall.extra).object();
+  return line.facts(FactOn::wall, wall.facts).extra(wall.extra).object();
 }
 
 // What a door remembers from another action is written too: trying a pocket door must not lose the hinge side.
@@ -79,7 +94,15 @@ std::string openingLine(const Opening& opening, Unit unit) {
   line.size("along", opening.along).size("width", opening.width).size("height", opening.height);
   line.size("sill", opening.sill);
   addLeaf(line, opening);
-  return line.extra(opening.extra).object();
+  return line.facts(FactOn::opening, opening.facts).extra(opening.extra).object();
+}
+
+std::string paneLine(const Pane& pane, Unit unit) {
+  Line line(unit);
+  line.word("side", keyOf(pane.side)).size("height", pane.height).size("door", pane.door);
+  if (pane.door_swing) line.word("swing", keyOf(*pane.door_swing));
+  if (pane.hinge) line.word("hinge", keyOf(*pane.hinge));
+  return line.extra(pane.extra).object();
 }
 
 std::string fixtureLine(const Fixture& fixture, Unit unit) {
@@ -103,19 +126,62 @@ std::string fixtureLine(const Fixture& fixture, Unit unit) {
   }
   line.size("bowl_width", fixture.bowl_width).size("tank_width", fixture.tank_width);
   line.size("tank_depth", fixture.tank_depth).size("curb", fixture.curb);
-  return line.extra(fixture.extra).object();
+  if (!fixture.glass.empty()) {
+    std::string panes;
+    for (const Pane& pane : fixture.glass) panes += (panes.empty() ? "" : ", ") + paneLine(pane, unit);
+    line.raw("glass", "[" + panes + "]");
+  }
+  return line.facts(FactOn::fixture, fixture.facts).extra(fixture.extra).object();
 }
 
 std::string wallItemLine(const WallItem& item, Unit unit) {
   Line line(unit);
   line.word("id", item.id.text).word("kind", item.kind).word("wall", item.wall.text);
   line.size("along", item.along).size("bottom", item.bottom);
-  return line.size("width", item.width).size("height", item.height).extra(item.extra).object();
+  line.size("width", item.width).size("height", item.height).size("depth", item.depth);
+  line.optionalWord("name", item.name).optionalWord("shower", item.shower.text).optionalWord("for", item.person);
+  if (item.status != Status::fresh) line.word("status", keyOf(item.status));
+  return line.facts(FactOn::wallItem, item.facts).extra(item.extra).object();
 }
 
 std::string ceilingItemLine(const CeilingItem& item, Unit unit) {
   Line line(unit);
-  return line.word("id", item.id.text).word("kind", item.kind).point("at", item.at).extra(item.extra).object();
+  line.word("id", item.id.text).word("kind", item.kind).point("at", item.at).optionalWord("name", item.name);
+  line.size("width", item.width).size("depth", item.depth);
+  return line.facts(FactOn::ceilingItem, item.facts).extra(item.extra).object();
+}
+
+std::string acknowledgedLine(const Acknowledged& finding, Unit unit) {
+  std::string subjects;
+  for (const ElementId& id : finding.subjects) subjects += (subjects.empty() ? "" : ", ") + quotedJson(id.text);
+  Line line(unit);
+  line.word("book", finding.book).word("rule", finding.rule).raw("subjects", "[" + subjects + "]");
+  return line.word("reason", finding.reason).extra(finding.extra).object();
+}
+
+std::string ruleChangeLine(const RuleChange& change, Unit unit) {
+  Line line(unit);
+  line.word("book", change.book).word("rule", change.rule);
+  if (change.off) line.flag("off", true);
+  if (change.limit) {
+    if (const auto* length = std::get_if<Length>(&*change.limit)) line.size("limit", *length);
+    if (const auto* area = std::get_if<Area>(&*change.limit))
+      line.amount("limit_sq_in", {area->squareMicrometres() / 645'160});
+    if (const auto* angle = std::get_if<Angle>(&*change.limit)) line.angle("limit_degrees", *angle);
+    if (const auto* count = std::get_if<Count>(&*change.limit)) line.raw("limit_count", std::to_string(count->value));
+    if (const auto* amount = std::get_if<Amount>(&*change.limit)) line.amount("limit_amount", *amount);
+  }
+  return line.word("reason", change.reason).extra(change.extra).object();
+}
+
+std::string wishesObject(const std::map<std::string, Wish>& wishes, Unit unit) {
+  Line all(unit);
+  for (const auto& [key, wish] : wishes) {
+    Line one(unit);
+    one.flag("in", wish.in).optionalWord("reason", wish.reason);
+    all.raw(key, one.extra(wish.extra).object());
+  }
+  return all.object();
 }
 
 std::string personLine(const Person& person, Unit unit) {
@@ -156,18 +222,33 @@ std::string optionBlock(const Option& option, Unit unit) {
   std::string out = "  {\"name\": " + quotedJson(option.name) + ",\n   \"room\": {";
   if (room.ceiling != Ceiling{}) {
     Line ceiling(unit);
-    ceiling.size("height", room.ceiling.height).extra(room.ceiling.extra);
+    ceiling.size("height", room.ceiling.height);
+    std::string slopes;
+    for (const CeilingSlope& slope : room.ceiling.slopes) {
+      Line line(unit);
+      line.word("wall", slope.wall.text).size("low", slope.low).size("run", slope.run).extra(slope.extra);
+      slopes += (slopes.empty() ? "" : ", ") + line.object();
+    }
+    if (!slopes.empty()) ceiling.raw("slopes", "[" + slopes + "]");
+    ceiling.extra(room.ceiling.extra);
     out += "\"ceiling\": " + ceiling.object() + ",\n     ";
   }
   // The list's lead counts from the line's start so that the walls stand under one another.
   const std::string walls = block("     \"walls\": ", room.walls, unit, wallLine);
-  out += walls.substr(5) + extraLines(room.extra, "     ") + "}";
+  out += walls.substr(5);
+  const std::string stated = Line(unit).facts(FactOn::room, room.facts).members();
+  if (!stated.empty()) out += ",\n     " + stated;
+  out += extraLines(room.extra, "     ") + "}";
   out += ",\n" + block("   \"openings\": ", option.openings, unit, openingLine);
   out += ",\n" + block("   \"fixtures\": ", option.fixtures, unit, fixtureLine);
   if (!option.on_walls.empty()) out += ",\n" + block("   \"on_walls\": ", option.on_walls, unit, wallItemLine);
   if (!option.on_ceiling.empty()) {
     out += ",\n" + block("   \"on_ceiling\": ", option.on_ceiling, unit, ceilingItemLine);
   }
+  if (!option.acknowledged.empty()) {
+    out += ",\n" + block("   \"acknowledged\": ", option.acknowledged, unit, acknowledgedLine);
+  }
+  if (!option.wishes.empty()) out += ",\n   \"wishes\": " + wishesObject(option.wishes, unit);
   return out + extraLines(option.extra, "   ") + "}";
 }
 
@@ -186,6 +267,16 @@ std::string writePlan(const Plan& plan) {
   std::string books;
   for (const std::string& book : plan.books) books += (books.empty() ? "" : ", ") + quotedJson(book);
   out += ",\n \"books\": [" + books + "]";
+  if (!plan.book_settings.empty()) {
+    Line settings(unit);
+    for (const auto& [book, values] : plan.book_settings) {
+      Line of_book(unit);
+      for (const auto& [key, value] : values) of_book.word(key, value);
+      settings.raw(book, of_book.object());
+    }
+    out += ",\n \"book_settings\": " + settings.object();
+  }
+  if (!plan.rule_changes.empty()) out += ",\n" + block(" \"rule_changes\": ", plan.rule_changes, unit, ruleChangeLine);
   out += ",\n" + block(" \"people\": ", plan.people, unit, personLine);
   out += ",\n \"options\": [";
   for (std::size_t i = 0; i < plan.options.size(); ++i) {

@@ -33,6 +33,7 @@ void putQuantity(Json& into, const std::string& stem, const std::optional<Quanti
   if (const auto* a = std::get_if<Area>(&*q)) into[stem + "_sqin"] = decimals(a->squareInches());
   if (const auto* a = std::get_if<Angle>(&*q)) into[stem + "_deg"] = degrees(*a);
   if (const auto* n = std::get_if<Count>(&*q)) into[stem + "_count"] = n->value;
+  if (const auto* a = std::get_if<Amount>(&*q)) into[stem + "_amount"] = a->value();
   if (const auto* yes = std::get_if<bool>(&*q)) into[stem + "_ok"] = *yes;
 }
 

@@ -13,6 +13,7 @@ constexpr std::array kAllDoorActions{DoorAction::hinged,         DoorAction::dou
                                      DoorAction::surfaceSliding, DoorAction::bifold,     DoorAction::cased};
 constexpr std::array kAllHands{Hand::left, Hand::right};
 constexpr std::array kAllSwings{Swing::in, Swing::out};
+constexpr std::array kAllSides{Side::back, Side::front, Side::left, Side::right};
 constexpr std::array kAllFixtureKinds{
     FixtureKind::toilet,           FixtureKind::bidet,  FixtureKind::basin,   FixtureKind::vanity,
     FixtureKind::bath,             FixtureKind::freestandingBath,             FixtureKind::shower,
@@ -25,6 +26,7 @@ std::string_view spelling(OpeningKind v) { return keyOf(v); }
 std::string_view spelling(DoorAction v) { return keyOf(v); }
 std::string_view spelling(Hand v) { return keyOf(v); }
 std::string_view spelling(Swing v) { return keyOf(v); }
+std::string_view spelling(Side v) { return keyOf(v); }
 std::string_view spelling(FixtureKind v) { return infoOf(v).key; }
 std::string_view spelling(Status v) { return keyOf(v); }
 
@@ -49,12 +51,17 @@ std::string_view keyOf(Unit unit) { return unit == Unit::inches ? "in" : "mm"; }
 std::string_view keyOf(OpeningKind kind) { return kind == OpeningKind::door ? "door" : "window"; }
 std::string_view keyOf(Hand hand) { return hand == Hand::left ? "left" : "right"; }
 std::string_view keyOf(Swing swing) { return swing == Swing::in ? "in" : "out"; }
+std::string_view keyOf(Side side) {
+  constexpr std::array<std::string_view, 4> kKeys{"back", "front", "left", "right"};
+  return kKeys.at(static_cast<std::size_t>(side));
+}
 
 const WordList<Unit> kUnits{findIn<kAllUnits>, knownIn<kAllUnits>};
 const WordList<OpeningKind> kOpeningKinds{findIn<kAllOpeningKinds>, knownIn<kAllOpeningKinds>};
 const WordList<DoorAction> kDoorActions{findIn<kAllDoorActions>, knownIn<kAllDoorActions>};
 const WordList<Hand> kHands{findIn<kAllHands>, knownIn<kAllHands>};
 const WordList<Swing> kSwings{findIn<kAllSwings>, knownIn<kAllSwings>};
+const WordList<Side> kSides{findIn<kAllSides>, knownIn<kAllSides>};
 const WordList<FixtureKind> kFixtureKinds{findIn<kAllFixtureKinds>, knownIn<kAllFixtureKinds>};
 const WordList<Status> kStatuses{findIn<kAllStatuses>, knownIn<kAllStatuses>};
 

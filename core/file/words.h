@@ -16,6 +16,7 @@ std::string_view keyOf(Unit);
 std::string_view keyOf(OpeningKind);
 std::string_view keyOf(Hand);
 std::string_view keyOf(Swing);
+std::string_view keyOf(Side);
 
 // nullopt: no such word. `known` lists the words there are, for the error message.
 template <typename Enum>
@@ -28,6 +29,7 @@ extern const WordList<OpeningKind> kOpeningKinds;
 extern const WordList<DoorAction> kDoorActions;
 extern const WordList<Hand> kHands;
 extern const WordList<Swing> kSwings;
+extern const WordList<Side> kSides;
 extern const WordList<FixtureKind> kFixtureKinds;
 extern const WordList<Status> kStatuses;
 

@@ -14,6 +14,13 @@ namespace elbowroom {
 struct PutFixtures { std::vector<Fixture> fixtures; };
 struct PutOpenings { std::vector<Opening> openings; };
 struct PutWallItems { std::vector<WallItem> items; };
+struct PutCeilingItems { std::vector<CeilingItem> items; };
+// States a fact of the thing with this id (empty: of the room); nullopt: no longer stated. The key must be in the
+// catalogue for that kind of element.
+struct StateFact { ElementId id; std::string key; std::optional<FactValue> value; };
+// Adds or replaces the acknowledgement of one finding; an empty reason takes it back.
+struct Acknowledge { Acknowledged finding; };
+struct AnswerWish { std::string key; std::optional<Wish> answer; };  // nullopt: undecided again
 struct RemoveElements { std::vector<ElementId> ids; };  // unknown ids are an error
 struct SetRoom { Room room; };           // replaces all walls; elements on vanished walls must not exist
 struct PutWall { Wall wall; };           // thickness, marks, studs; not its corner
@@ -32,12 +39,17 @@ struct RenameOption { std::string name; };
 struct SetTitle { std::string title; };          // whole plan
 struct SetUnit { Unit unit; };                   // whole plan
 struct SetBooks { std::vector<std::string> books; };  // whole plan
+struct SetBookSetting { std::string book, key, value; };  // whole plan; empty value: back to the default
+// Whole plan; adds or replaces the change of that rule. With neither `off` nor a limit it is taken back.
+struct ChangeRule { RuleChange change; };
+struct SetTolerance { std::optional<Length> site_tolerance; };  // whole plan
 struct SetPeople { std::vector<Person> people; };     // whole plan
 struct SetNorth { std::optional<Angle> north; };      // whole plan
 
 using Change = std::variant<PutFixtures, PutOpenings, PutWallItems, RemoveElements, SetRoom, PutWall, MoveCorner,
                             MoveWall, SplitWall, RemoveCorner, SetCeiling, AddOption, RemoveOption, RenameOption,
-                            SetTitle, SetUnit, SetBooks, SetPeople, SetNorth>;
+                            SetTitle, SetUnit, SetBooks, SetPeople, SetNorth, PutCeilingItems, StateFact,
+                            Acknowledge, AnswerWish, SetBookSetting, ChangeRule, SetTolerance>;
 
 struct Edit {
   std::size_t option = 0;

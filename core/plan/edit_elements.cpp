@@ -34,6 +34,11 @@ Refusal change(Option& option, const PutWallItems& c) {
   return {};
 }
 
+Refusal change(Option& option, const PutCeilingItems& c) {
+  put(option.on_ceiling, c.items);
+  return {};
+}
+
 Refusal change(Option& option, const RemoveElements& c) {
   for (const ElementId& id : c.ids) {
     if (findWall(option, id))

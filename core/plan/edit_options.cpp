@@ -42,6 +42,11 @@ Refusal change(Plan& plan, std::size_t, const SetBooks& c) {
   return {};
 }
 
+Refusal change(Plan& plan, std::size_t, const SetTolerance& c) {
+  plan.site_tolerance = c.site_tolerance;
+  return {};
+}
+
 Refusal change(Plan& plan, std::size_t, const SetPeople& c) {
   plan.people = c.people;
   return {};

@@ -16,6 +16,10 @@ inline Error refused(const std::string& code, std::string message) {
 Refusal change(Option&, const PutFixtures&);
 Refusal change(Option&, const PutOpenings&);
 Refusal change(Option&, const PutWallItems&);
+Refusal change(Option&, const PutCeilingItems&);
+Refusal change(Option&, const StateFact&);
+Refusal change(Option&, const Acknowledge&);
+Refusal change(Option&, const AnswerWish&);
 Refusal change(Option&, const RemoveElements&);
 
 Refusal change(Option&, const SetRoom&);
@@ -37,6 +41,9 @@ Refusal change(Plan&, std::size_t option, const RenameOption&);
 Refusal change(Plan&, std::size_t, const SetTitle&);
 Refusal change(Plan&, std::size_t, const SetUnit&);
 Refusal change(Plan&, std::size_t, const SetBooks&);
+Refusal change(Plan&, std::size_t, const SetBookSetting&);
+Refusal change(Plan&, std::size_t, const ChangeRule&);
+Refusal change(Plan&, std::size_t, const SetTolerance&);
 Refusal change(Plan&, std::size_t, const SetPeople&);
 Refusal change(Plan&, std::size_t, const SetNorth&);
 

@@ -152,6 +152,7 @@ Refusal change(Option& option, const RemoveCorner& c) {
   if (walls.size() <= 3) return refused("few-walls", "A room needs at least three walls.");
   const Option before = option;
   const ElementId joined = walls[(*index + walls.size() - 1) % walls.size()].id;
+  std::erase_if(option.room.ceiling.slopes, [&](const CeilingSlope& slope) { return slope.wall == c.wall; });
   walls.erase(walls.begin() + static_cast<std::ptrdiff_t>(*index));
   return keepInPlace(before, option, {{c.wall, joined}});
 }

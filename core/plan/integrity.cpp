@@ -129,6 +129,7 @@ Found fixtureFigures(const Fixture& x, const std::string& place) {
       .positive("tank width", x.tank_width)
       .positive("tank depth", x.tank_depth);
   f.notNegative("curb", x.curb);
+  for (const Pane& pane : x.glass) f.positive("glass height", pane.height).positive("glass door", pane.door);
   if (x.knee_space) {
     f.positive("knee space height", x.knee_space->height).positive("knee space depth", x.knee_space->depth);
     f.notNegative("toe space", x.knee_space->toe);
@@ -149,6 +150,7 @@ Found itemFigures(const WallItem& item, const std::string& place) {
       .within(item.bottom)
       .notNegative("width", item.width)
       .notNegative("height", item.height)
+      .notNegative("depth", item.depth)
       .found();
 }
 
@@ -241,6 +243,33 @@ Found elementsOnWalls(const Option& option, const std::string& place) {
   return std::nullopt;
 }
 
+Found ceiling(const Option& option, const std::string& place) {
+  const Ceiling& c = option.room.ceiling;
+  for (std::size_t i = 0; i < c.slopes.size(); ++i) {
+    const CeilingSlope& slope = c.slopes[i];
+    const std::string at = entry(place, "room/ceiling/slopes", i);
+    if (!findWall(option, slope.wall))
+      return broken("no-such-wall",
+                    "The ceiling falls toward the wall \"" + slope.wall.text + "\", which does not exist.", at);
+    if (!c.height) return broken("slope", "A sloped ceiling needs a height for its highest part.", at);
+    if (Found found = Figures("sloped ceiling", at).notNegative("height", slope.low).positive("run", slope.run).found())
+      return found;
+    if (slope.low >= *c.height)
+      return broken("slope", "A sloped ceiling must be lower at its wall than the ceiling's height.", at);
+  }
+  return std::nullopt;
+}
+
+Found reasons(const Option& option, const std::string& place) {
+  for (std::size_t i = 0; i < option.acknowledged.size(); ++i)
+    if (option.acknowledged[i].reason.empty())
+      return broken("reason", "An acknowledged finding needs a reason.", entry(place, "acknowledged", i));
+  for (const auto& [key, wish] : option.wishes)
+    if (!wish.in && wish.reason.empty())
+      return broken("reason", "A wish that is left out needs a reason.", place + "/wishes/" + key);
+  return std::nullopt;
+}
+
 Found options(const Plan& plan) {
   std::set<std::string> names;
   for (std::size_t i = 0; i < plan.options.size(); ++i) {
@@ -250,7 +279,7 @@ Found options(const Plan& plan) {
     if (!names.insert(option.name).second)
       return broken("option-name", "Two options have the same name, \"" + option.name + "\".",
                     place + "/name");
-    for (const auto check : {ids, figures, walls, openings, elementsOnWalls})
+    for (const auto check : {ids, figures, walls, openings, elementsOnWalls, ceiling, reasons})
       if (Found found = check(option, place)) return found;
   }
   return std::nullopt;
@@ -263,6 +292,9 @@ std::optional<Error> integrity(const Plan& plan) {
   if (Found found =
           Figures("site tolerance", "/site_tolerance").notNegative("value", plan.site_tolerance).found())
     return found;
+  for (std::size_t i = 0; i < plan.rule_changes.size(); ++i)
+    if (plan.rule_changes[i].reason.empty())
+      return broken("reason", "A changed rule needs a reason.", entry("", "rule_changes", i));
   for (std::size_t i = 0; i < plan.people.size(); ++i)
     if (Found found = person(plan.people[i], entry("", "people", i))) return found;
   return options(plan);

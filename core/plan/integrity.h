@@ -12,7 +12,7 @@ namespace elbowroom {
 // Codes: integrity/no-option, /option-name, /duplicate-id, /empty-id, /few-walls, /walls-cross, /wall-turns-wrong
 // (counter-clockwise), /wall-too-short (< 1 in), /no-such-wall, /opening-too-long, /opening-off-wall,
 // /openings-overlap, /size (a width, depth or height not positive), /too-far (outside +-100 m),
-// /stature, /basins.
+// /stature, /basins, /slope (a ceiling's), /reason (missing).
 std::optional<Error> integrity(const Plan&);
 
 }  // namespace elbowroom

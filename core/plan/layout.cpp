@@ -11,6 +11,8 @@ Layout deriveLayout(const Plan& plan, std::size_t option_index) {
   layout.settings = {.unit = plan.unit,
                      .title = plan.title,
                      .books = plan.books,
+                     .book_settings = plan.book_settings,
+                     .rule_changes = plan.rule_changes,
                      .people = plan.people,
                      .options = {},
                      .north = plan.north,

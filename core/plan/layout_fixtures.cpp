@@ -110,7 +110,7 @@ Length countedIntrusion(const Fixture& f) {
 bool isSolid(const Fixture& f) {
   if (f.status == Status::remove) return false;
   const bool curbless = f.kind == FixtureKind::shower && f.curb == Length{};
-  return !curbless || f.extra.contains("glass");
+  return !curbless || !f.glass.empty();
 }
 
 Outline onPlan(const FixtureFrame& frame, const Outline& ring) {

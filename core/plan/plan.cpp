@@ -17,10 +17,11 @@ const Wall* findWall(const Option& option, const ElementId& id) { return find(op
 const Opening* findOpening(const Option& option, const ElementId& id) { return find(option.openings, id); }
 const Fixture* findFixture(const Option& option, const ElementId& id) { return find(option.fixtures, id); }
 const WallItem* findWallItem(const Option& option, const ElementId& id) { return find(option.on_walls, id); }
+const CeilingItem* findCeilingItem(const Option& option, const ElementId& id) { return find(option.on_ceiling, id); }
 
 bool hasElement(const Option& option, const ElementId& id) {
   return findWall(option, id) || findOpening(option, id) || findFixture(option, id) ||
-         findWallItem(option, id) || find(option.on_ceiling, id);
+         findWallItem(option, id) || findCeilingItem(option, id);
 }
 
 ElementId freshId(const Option& option, const std::string& stem) {

@@ -6,7 +6,7 @@
 namespace elbowroom {
 
 std::span<const Book> allBooks() {
-  static constexpr std::array<Book, 6> books{{
+  static const std::array<Book, 6> books{{
       {"us-residential", "US model residential and plumbing code",
        "International Residential Code, US states",
        "Figures as quoted from the 2009 edition and later. Your state or town may have changed them; the "

@@ -5,6 +5,7 @@
 #include <iterator>
 
 #include "core/rules/check_input.h"
+#include "core/rules/in_force.h"
 
 namespace elbowroom {
 
@@ -27,6 +28,11 @@ std::optional<Quantity> shortBy(const Finding& f) {
     return shortOf<Area>(*m, f.compare, std::get<Area>(*f.limit), {});
   if (const auto* m = std::get_if<Angle>(&*f.measured))
     return shortOf<Angle>(*m, f.compare, std::get<Angle>(*f.limit), {});
+  if (const auto* m = std::get_if<Amount>(&*f.measured)) {
+    std::optional<Amount> high;
+    if (f.limit_high) high = std::get<Amount>(*f.limit_high);
+    return shortOf(*m, f.compare, std::get<Amount>(*f.limit), high);
+  }
   if (const auto* m = std::get_if<Count>(&*f.measured))
     return Count{std::abs(std::get<Count>(*f.limit).value - m->value)};
   return std::nullopt;
@@ -45,6 +51,7 @@ Finding findingOf(const Rule& rule, Measurement m, Length site_tolerance) {
   f.places = std::move(m.places);
   f.detail = std::move(m.detail);
   if (!f.measured) {
+    f.fact = std::move(m.fact);
     f.outcome = Outcome::unknown;
     return f;
   }
@@ -59,6 +66,12 @@ Finding findingOf(const Rule& rule, Measurement m, Length site_tolerance) {
     if (!kept.empty()) f.places = std::move(kept);
   }
   return f;
+}
+
+std::string reasonFor(const Option& option, const Finding& f) {
+  for (const Acknowledged& a : option.acknowledged)
+    if (a.rule == f.rule && a.book == f.book && a.subjects == f.subjects) return a.reason;
+  return {};
 }
 
 int rankOf(const Finding& f) {
@@ -84,6 +97,8 @@ int rankOf(const Finding& f) {
 BookChoice choiceOf(const Plan& plan) {
   BookChoice choice;
   choice.books = plan.books;
+  choice.settings = plan.book_settings;
+  choice.changes = plan.rule_changes;
   if (plan.site_tolerance) choice.site_tolerance = *plan.site_tolerance;
   return choice;
 }
@@ -92,10 +107,15 @@ Report check(const Layout& layout, const BookChoice& choice) {
   Report report;
   report.figures = figuresOf(layout);
   const std::vector<checks::Around> around = checks::aroundOf(layout);
-  for (const Rule& rule : allRules()) {
-    if (std::find(choice.books.begin(), choice.books.end(), rule.book) == choice.books.end()) continue;
-    for (Measurement& m : rule.measure(CheckInput{layout, report.figures, around, &rule}))
-      report.findings.push_back(findingOf(rule, std::move(m), choice.site_tolerance));
+  const RulesInForce in_force(choice);
+  for (const RuleInForce& in : in_force.rules()) {
+    for (Measurement& m : in.rule->measure(CheckInput{layout, report.figures, around, in.rule})) {
+      Finding f = findingOf(*in.rule, std::move(m), choice.site_tolerance);
+      f.variant = in.variant;
+      f.changed = in.changed;
+      f.acknowledged = reasonFor(layout.option, f);
+      report.findings.push_back(std::move(f));
+    }
   }
   std::stable_sort(report.findings.begin(), report.findings.end(),
                    [](const Finding& a, const Finding& b) { return rankOf(a) < rankOf(b); });

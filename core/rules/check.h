@@ -1,6 +1,7 @@
 // Runs the chosen books over a layout. Pure: the same layout and choice give the same findings in the same order.
 #pragma once
 
+#include <map>
 #include <string>
 #include <vector>
 
@@ -13,6 +14,8 @@ namespace elbowroom {
 struct BookChoice {
   std::vector<std::string> books;   // ids; unknown ones are ignored (the reader has warned)
   Length site_tolerance = Length::fromInches(0.5);
+  std::map<std::string, std::map<std::string, std::string>> settings = {};  // as Plan::book_settings
+  std::vector<RuleChange> changes = {};                                     // as Plan::rule_changes
 };
 BookChoice choiceOf(const Plan&);
 

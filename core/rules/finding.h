@@ -6,6 +6,7 @@
 #include <variant>
 #include <vector>
 
+#include "core/base/amount.h"
 #include "core/base/id.h"
 #include "core/geometry/point.h"
 
@@ -16,8 +17,7 @@ enum class Level { required, advised, craft };
 enum class Compare { atLeast, atMost, between, isTrue };
 
 // A measured or needed figure.
-struct Count { int value = 0; auto operator<=>(const Count&) const = default; };
-using Quantity = std::variant<Length, Area, Angle, Count, bool>;
+using Quantity = std::variant<Length, Area, Angle, Count, bool, Amount>;
 
 struct Place {
   enum class Kind { point, line, zone };  // a mark; a measured line; an area to hatch
@@ -37,6 +37,12 @@ struct Finding {
   std::optional<Quantity> short_by;      // > 0 when short
   std::vector<Place> places;             // at least one, except for notApplicable
   std::string detail;                    // key of an extra sentence in the text catalogue; may be empty
+  std::string fact;                      // outcome unknown: the fact of the first subject (none: of the room) that
+                                         // is not stated; a key of core/plan/facts.h or of a plain field
+                                         // ("ceiling.height", "basins", "curb", ...); may be empty
+  int variant = -1;                      // index into Rule::variants whose figures were used; -1 the rule's own
+  bool changed = false;                  // the person has changed the limit (Plan::rule_changes)
+  std::string acknowledged;              // the person's reason; empty when not acknowledged
 };
 
 }  // namespace elbowroom

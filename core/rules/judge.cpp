@@ -21,6 +21,7 @@ double valueOf(Length v) { return static_cast<double>(v.nm()); }
 double valueOf(Area v) { return static_cast<double>(v.squareMicrometres()); }
 double valueOf(Angle v) { return static_cast<double>(v.microdegrees()); }
 double valueOf(Count v) { return v.value; }
+double valueOf(Amount v) { return v.value(); }
 
 double roundingOf(Length) { return valueOf(kMetTolerance); }
 double siteOf(Length, Length site) { return valueOf(site); }
@@ -36,6 +37,8 @@ double roundingOf(Angle) { return valueOf(Angle::fromDegrees(0.05)); }
 double siteOf(Angle, Length) { return 0; }
 double roundingOf(Count) { return 0.5; }
 double siteOf(Count, Length) { return 0; }
+double roundingOf(Amount) { return 0.0005; }
+double siteOf(Amount, Length) { return 0; }
 
 template <typename T>
 Outcome judgeAs(T measured, Compare compare, T limit, std::optional<T> high, Length site) {

@@ -28,11 +28,24 @@ struct Measurement {
   std::vector<Place> places = {};
   std::string detail = {};
   std::optional<Quantity> limit = {};  // overrides the rule's when it depends on the subject
+  std::string fact = {};               // what the plan would have to state (Finding::fact)
 };
 
 struct CheckInput;  // core/rules/check_input.h: layout + shared measures, computed once, and the rule that asks
 
 using Measure = std::vector<Measurement> (*)(const CheckInput&);
+
+// The rule as another edition or local setting of its book has it. What is unset stays as in the rule.
+struct Variant {
+  std::string_view setting, value;  // the book's setting and the value that brings this in: "edition", "2017"
+  std::optional<Quantity> limit = {}, limit_high = {};
+  std::optional<Source> source = {};
+  std::optional<Grade> grade = {};
+  bool off = false;                 // that edition has no such rule
+};
+
+// Ways to mend a shortfall that make sense for the rule (core/rules/remedies.h tries them).
+enum class Mend { slide, turn, otherHand, otherSwing, otherAction, narrower, wider, swap, raise, lower, state };
 
 struct Rule {
   std::string_view id, book, title;
@@ -45,10 +58,22 @@ struct Rule {
   Grade grade;
   std::string_view why;      // one plain sentence
   std::string_view limit_words = {};  // when the limit depends on the subject ("twice the leaf plus 1 in")
+  std::vector<Length> sizes = {};     // parameters of the measure, as its header lists them (30 in, 48 in)
+  std::string_view unit = {};         // of an Amount: "cfm", "%", "\u00b0F"
+  std::vector<Variant> variants = {};
+  std::vector<Mend> mends = {};
+};
+
+// A choice within a book: its edition, an option the text itself gives, a local amendment.
+struct SettingValue { std::string_view value, title; };
+struct Setting {
+  std::string_view key, title;
+  std::vector<SettingValue> values;  // the first is the default
 };
 
 struct Book {
   std::string_view id, title, authority, note;
+  std::vector<Setting> settings = {};
 };
 
 std::span<const Book> allBooks();

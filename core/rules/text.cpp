@@ -117,8 +117,11 @@ FindingText textOf(const Finding& f, const Option& option, Unit unit) {
   const std::string title(rule != nullptr ? rule->title : std::string_view(f.rule));
   if (rule != nullptr) {
     text.why = rule->why;
-    text.source = sourceText(rule->source);
-    text.grade = wordsOf(rule->grade);
+    const Variant* variant =
+        f.variant < 0 ? nullptr : &rule->variants.at(static_cast<std::size_t>(f.variant));
+    text.source = sourceText(variant && variant->source ? *variant->source : rule->source);
+    text.grade = wordsOf(variant && variant->grade ? *variant->grade : rule->grade);
+    if (f.changed) text.source += "; limit changed by you";
   }
   if (f.outcome == Outcome::failed) {
     text.headline = fmt::format("{}: {} could not be checked", who, title);
@@ -147,6 +150,10 @@ FindingText textOf(const Finding& f, const Option& option, Unit unit) {
   text.measured = quantityText(p.measured, unit);
   text.needed = neededText(f, p, unit);
   text.by = byText(f, p, unit);
+  if (std::holds_alternative<Amount>(p.measured) && rule != nullptr && !rule->unit.empty()) {
+    text.measured += fmt::format(" {}", rule->unit);
+    text.needed += fmt::format(" {}", rule->unit);
+  }
   text.headline = p.missed ? fmt::format("{}: {} is {}, needs {}", who, title, text.measured, text.needed)
                            : fmt::format("{}: {} is {}", who, title, text.measured);
   return text;

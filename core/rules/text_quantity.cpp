@@ -54,6 +54,7 @@ Quantity difference(const Quantity& larger, const Quantity& smaller) {
   if (const auto* a = std::get_if<Area>(&larger)) return *a - std::get<Area>(smaller);
   if (const auto* a = std::get_if<Angle>(&larger)) return *a - std::get<Angle>(smaller);
   if (const auto* c = std::get_if<Count>(&larger)) return Count{c->value - std::get<Count>(smaller).value};
+  if (const auto* a = std::get_if<Amount>(&larger)) return *a - std::get<Amount>(smaller);
   return false;
 }
 
@@ -68,6 +69,7 @@ std::string quantityText(const Quantity& q, Unit unit) {
                                 : fmt::format("{:.3f} m\u00b2", a->squareMetres());
   if (const auto* a = std::get_if<Angle>(&q)) return fmt::format("{:.0f}\u00b0", a->degrees());
   if (const auto* c = std::get_if<Count>(&q)) return fmt::format("{}", c->value);
+  if (const auto* a = std::get_if<Amount>(&q)) return fmt::format("{:.4g}", a->value());
   return std::get<bool>(q) ? "yes" : "no";
 }
 

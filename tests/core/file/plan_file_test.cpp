@@ -53,7 +53,7 @@ TEST(PlanFile, ReadsWhatTheExampleSays) {
   ASSERT_EQ(option.on_walls.size(), 1u);
   EXPECT_EQ(option.on_walls[0].height, 60_in);
   ASSERT_EQ(option.on_ceiling.size(), 1u);
-  EXPECT_EQ(option.on_ceiling[0].extra.at("flow_cfm"), "80");
+  EXPECT_EQ(amountOf(option.on_ceiling[0].facts, "flow_cfm"), Amount::of(80));
 }
 
 TEST(PlanFile, WritesTheSameBytesOneElementPerLine) { EXPECT_EQ(writePlan(read(kExamplePlan)), kExamplePlan); }

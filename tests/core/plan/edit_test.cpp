@@ -277,7 +277,9 @@ TEST(RemoveCorner, ElementsMoveToTheJoinedWall) {
   EXPECT_EQ(findWallItem(o, {"m"})->wall.text, "e");
   // (51,0) from (96,60) along (-96,-60)/113.208: (45*96 + 60*60)/113.208
   EXPECT_NEAR(onWallOf(o, "wc").along.inches(), (45.0 * 96 + 60 * 60) / std::hypot(96.0, 60.0), 1e-6);
-  EXPECT_EQ(refusal({plan.unit, "", {}, {}, {o}, {}, {}, {}}, RemoveCorner{{"e"}}),
+  Plan three = plan;
+  three.options = {o};
+  EXPECT_EQ(refusal(three, RemoveCorner{{"e"}}),
             "A room needs at least three walls.");
 }
 
@@ -330,7 +332,7 @@ TEST(WholePlan, SettingsAreSet) {
   EXPECT_EQ(applied(plan, SetPeople{people})->people, people);
   people[0].stature = 0_in;
   EXPECT_EQ(applied(plan, SetPeople{people}).error().code, "integrity/stature");
-  EXPECT_EQ(applied(plan, SetCeiling{{84_in, {}}})->options[0].room.ceiling.height, 84_in);
+  EXPECT_EQ(applied(plan, SetCeiling{{84_in, {}, {}}})->options[0].room.ceiling.height, 84_in);
 }
 
 }  // namespace

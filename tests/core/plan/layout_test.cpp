@@ -129,7 +129,7 @@ TEST(Layouts, RemovedThingsAndOpenShowersLeaveTheFloorFree) {
   room.fixture("old", FixtureKind::cabinet, "n", 50, 20, 20).status = Status::remove;
   room.fixture("wet", FixtureKind::shower, "s", 50, 36, 36).curb = Length{};
   room.fixture("glazed", FixtureKind::shower, "e", 20, 36, 36).curb = Length{};
-  room.option().fixtures.back().extra["glass"] = "[]";
+  room.option().fixtures.back().glass.push_back(Pane{});
   room.fixture("curbed", FixtureKind::shower, "w", 20, 36, 36).curb = 2_in;
   const Layout layout = room.layout();
   EXPECT_EQ(layout.solid, (std::vector<int>{2, 3}));

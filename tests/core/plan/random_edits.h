@@ -34,6 +34,7 @@ class RandomEdits {
   Change anyChange(const Plan& plan, const Option& option);
   Change anyRoomChange(const Option& option);
   Change anyPlanChange(const Plan& plan);
+  Change anySaying(const Option& option);
 
   std::mt19937 random_;
 };
@@ -141,8 +142,11 @@ inline Change RandomEdits::anyRoomChange(const Option& option) {
       return SplitWall{id, between(0, 96), freshId(option, "part")};
     case 5:
       return RemoveCorner{id};
-    default:
-      return SetCeiling{{oneIn(4) ? std::nullopt : std::optional(between(0, 110)), {}}};
+    default: {
+      Ceiling ceiling{oneIn(4) ? std::nullopt : std::optional(between(0, 110)), {}, {}};
+      if (oneIn(3)) ceiling.slopes.push_back({id, between(-2, 60), between(0, 60), {}});
+      return SetCeiling{ceiling};
+    }
   }
 }
 
@@ -176,6 +180,40 @@ inline Change RandomEdits::anyPlanChange(const Plan& plan) {
   }
 }
 
+// What a person says about things and rules.
+inline Change RandomEdits::anySaying(const Option& option) {
+  const bool empty = oneIn(4);
+  switch (upTo(6)) {
+    case 0: {
+      CeilingItem fan;
+      fan.id = option.on_ceiling.empty() || oneIn(2) ? freshId(option, "fan") : anyOf(option.on_ceiling).id;
+      fan.kind = "fan";
+      fan.at = {between(0, 96), between(0, 60)};
+      return PutCeilingItems{{fan}};
+    }
+    case 1: {
+      const FactInfo fact = anyOf(std::vector<FactInfo>(allFacts().begin(), allFacts().end()));
+      const ElementId id = oneIn(3) ? ElementId{} : oneIn(2) ? anyWall(option) : anyElement(option);
+      const FactValue value = fact.type == FactType::yesNo    ? FactValue(oneIn(2))
+                              : fact.type == FactType::length ? FactValue(between(-1, 60))
+                                                              : FactValue(Amount::of(upTo(100)));
+      return StateFact{id, std::string(fact.key), empty ? std::nullopt : std::optional(value)};
+    }
+    case 2:
+      return Acknowledge{{"comfort", "toilet-clear-front", {anyElement(option)}, empty ? "" : "Seen", {}}};
+    case 3:
+      return AnswerWish{"niche", empty ? std::nullopt : std::optional(Wish{oneIn(2), oneIn(2) ? "" : "No", {}})};
+    case 4:
+      return SetBookSetting{"us-electrical", "edition", empty ? "" : oneIn(2) ? "2017" : "2020"};
+    case 5:
+      return ChangeRule{{"comfort", "toilet-clear-front", oneIn(3),
+                         empty ? std::nullopt : std::optional<decltype(RuleChange::limit)::value_type>(between(1, 40)),
+                         oneIn(6) ? "" : "Told so", {}}};
+    default:
+      return SetTolerance{empty ? std::nullopt : std::optional(between(-1, 2))};
+  }
+}
+
 inline Change RandomEdits::anyChange(const Plan& plan, const Option& option) {
   const int dice = upTo(99);
   if (dice < 22) {
@@ -186,7 +224,8 @@ inline Change RandomEdits::anyChange(const Plan& plan, const Option& option) {
   if (dice < 36) return PutOpenings{{anyOpening(option)}};
   if (dice < 42) return PutWallItems{{anyItem(option)}};
   if (dice < 47) return RemoveElements{{anyElement(option)}};
-  if (dice < 84) return anyRoomChange(option);
+  if (dice < 78) return anyRoomChange(option);
+  if (dice < 88) return anySaying(option);
   return anyPlanChange(plan);
 }
 

@@ -1,0 +1,141 @@
+#include "core/plan/facts.h"
+
+#include <algorithm>
+#include <array>
+
+namespace elbowroom {
+namespace {
+
+using enum FactOn;
+using enum FactType;
+
+// One line per fact, in the order in which forms show them.
+constexpr std::array kFacts{
+    // room
+    FactInfo{"switch_at_entry", room, "", yesNo, "Light switched at the entry",
+             "Does a wall switch at the entry control a light?"},
+    FactInfo{"slip_resistant_floor", room, "", yesNo, "Slip-resistant floor", "Is the floor slip-resistant when wet?"},
+    FactInfo{"floor_heat", room, "", yesNo, "Heated floor", "Is there a heating cable in the floor?"},
+    // wall
+    FactInfo{"load_bearing", wall, "", yesNo, "Load-bearing", "Does this wall carry load?"},
+    FactInfo{"stud_depth", wall, "", length, "Stud depth", "How deep are the studs of this wall?"},
+    FactInfo{"frost_protected", wall, "", yesNo, "Pipes protected from frost",
+             "Are the pipes in this wall protected from freezing?"},
+    FactInfo{"backed", wall, "", yesNo, "Backed all over", "Is the whole wall backed with plywood behind the finish?"},
+    // opening
+    FactInfo{"safety_glass", opening, "window", yesNo, "Safety glass", "Is this glass marked as safety glass?"},
+    FactInfo{"glass_width", opening, "window", length, "Glass width", "How wide is the glass itself?"},
+    FactInfo{"glass_height", opening, "window", length, "Glass height", "How high is the glass itself?"},
+    FactInfo{"openable_share", opening, "window", amount, "Openable part",
+             "How much of the window opens, in per cent?", "%"},
+    FactInfo{"threshold", opening, "door", length, "Threshold", "How high is the threshold?"},
+    FactInfo{"unlocks_from_outside", opening, "door", yesNo, "Unlocks from outside",
+             "Can this door be unlocked from outside in an emergency?"},
+    FactInfo{"clear_hinges", opening, "door", yesNo, "Swing-clear hinges", "Does it hang on swing-clear hinges?"},
+    // fixture
+    FactInfo{"seat_height", fixture, "toilet bidet bench", length, "Seat height", "How high is the seat?"},
+    FactInfo{"wall_hung", fixture, "toilet bidet basin vanity bench", yesNo, "Hangs on the wall",
+             "Does it hang on the wall?"},
+    FactInfo{"valve_limit", fixture, "bath freestanding-bath shower", amount, "Hot water limited to",
+             "To what temperature is the hot water limited?", "\u00b0F"},
+    FactInfo{"curb_above_drain", fixture, "shower", length, "Curb above the drain",
+             "How far is the top of the curb above the drain?"},
+    FactInfo{"floor_slope", fixture, "shower", amount, "Fall of the floor", "How steep does the floor fall to the drain?",
+             "%"},
+    FactInfo{"wet_wall_height", fixture, "bath freestanding-bath shower", length, "Waterproof finish up to",
+             "How high above the floor does the waterproof wall finish go?"},
+    FactInfo{"fold_down_seat", fixture, "shower", yesNo, "Fold-down seat", "Does its seat fold up?"},
+    FactInfo{"seat_depth", fixture, "shower", length, "Built-in seat, depth", "How deep is its built-in seat?"},
+    FactInfo{"drain_size", fixture, "toilet bidet basin vanity bath freestanding-bath shower washer", length,
+             "Drain size", "How wide is its drain pipe?"},
+    FactInfo{"trap_arm", fixture, "bidet basin vanity bath freestanding-bath shower", length, "Trap to vent",
+             "How long is the pipe from its trap to the vent?"},
+    FactInfo{"pipes_covered", fixture, "basin vanity", yesNo, "Pipes under it covered",
+             "Are the pipes under it insulated or covered?"},
+    FactInfo{"access_panel", fixture, "bath freestanding-bath shower", length, "Access panel, smaller side",
+             "How large is the smaller side of its access panel?"},
+    FactInfo{"pumped", fixture, "bath freestanding-bath", yesNo, "Has a pump", "Does it have a pump?"},
+    FactInfo{"rough_in", fixture, "toilet", length, "Rough-in",
+             "How far is the centre of the floor flange from the finished wall?"},
+    FactInfo{"electric_seat", fixture, "toilet", yesNo, "Heated or washing seat", "Is a seat planned that needs power?"},
+    FactInfo{"steps_outside", fixture, "bath freestanding-bath", yesNo, "Steps outside it", "Are there steps up to it?"},
+    // on walls
+    FactInfo{"gfci", wallItem, "receptacle", yesNo, "Protected against earth faults",
+             "Is this receptacle protected against earth faults (GFCI)?"},
+    FactInfo{"circuit", wallItem, "receptacle", amount, "Circuit", "What is its circuit rated for?", "A"},
+    FactInfo{"tamper_resistant", wallItem, "receptacle", yesNo, "Tamper-resistant", "Is it tamper-resistant?"},
+    FactInfo{"face_up", wallItem, "receptacle", yesNo, "Faces up", "Does it face up from a counter?"},
+    FactInfo{"hose", wallItem, "hand-spray", length, "Hose length", "How long is the hose?"},
+    FactInfo{"wet_listed", wallItem, "", yesNo, "Listed for wet places", "Is it listed for wet places?"},
+    FactInfo{"damp_listed", wallItem, "", yesNo, "Listed for damp places", "Is it listed for damp places?"},
+    FactInfo{"wall_gap", wallItem, "grab-bar grab-bar-l grab-bar-fold", length, "Gap to the wall",
+             "How far is the bar from the wall?"},
+    FactInfo{"bar_diameter", wallItem, "grab-bar grab-bar-l grab-bar-fold", length, "Diameter",
+             "What is the diameter of the bar?"},
+    FactInfo{"header", wallItem, "niche medicine-cabinet", yesNo, "Stud cut, header planned",
+             "Is a header planned where a stud is cut?"},
+    FactInfo{"box_up", wallItem, "", length, "Box above its lower edge",
+             "How far is the centre of its box above its lower edge?"},
+    // on the ceiling
+    FactInfo{"flow_cfm", ceilingItem, "fan", amount, "Air flow", "How much air does this fan move?", "cfm"},
+    FactInfo{"continuous", ceilingItem, "fan", yesNo, "Runs all the time", "Does this fan run all the time?"},
+    FactInfo{"ducted_outdoors", ceilingItem, "fan", yesNo, "Ducted outdoors", "Does its duct end outdoors?"},
+    FactInfo{"hanging", ceilingItem, "light", yesNo, "Hangs", "Does it hang on a cord, chain or track?"},
+    FactInfo{"wet_listed", ceilingItem, "", yesNo, "Listed for wet places", "Is it listed for wet places?"},
+    FactInfo{"damp_listed", ceilingItem, "", yesNo, "Listed for damp places", "Is it listed for damp places?"},
+};
+
+bool hasWord(std::string_view words, std::string_view word) {
+  while (!words.empty()) {
+    const std::size_t end = words.find(' ');
+    if (words.substr(0, end) == word) return true;
+    if (end == std::string_view::npos) return false;
+    words.remove_prefix(end + 1);
+  }
+  return false;
+}
+
+template <typename T>
+std::optional<T> statedAs(const Facts& facts, std::string_view key) {
+  const auto it = facts.find(std::string(key));
+  if (it == facts.end()) return std::nullopt;
+  const T* value = std::get_if<T>(&it->second);
+  return value == nullptr ? std::nullopt : std::optional<T>(*value);
+}
+
+}  // namespace
+
+std::span<const FactInfo> allFacts() { return kFacts; }
+
+const FactInfo* findFact(FactOn on, std::string_view key) {
+  const auto it =
+      std::find_if(kFacts.begin(), kFacts.end(), [&](const FactInfo& f) { return f.on == on && f.key == key; });
+  return it == kFacts.end() ? nullptr : &*it;
+}
+
+bool concerns(const FactInfo& fact, std::string_view kind) {
+  return fact.kinds.empty() || hasWord(fact.kinds, kind);
+}
+
+std::optional<bool> yesNo(const Facts& facts, std::string_view key) { return statedAs<bool>(facts, key); }
+std::optional<Length> lengthOf(const Facts& facts, std::string_view key) { return statedAs<Length>(facts, key); }
+std::optional<Amount> amountOf(const Facts& facts, std::string_view key) { return statedAs<Amount>(facts, key); }
+std::optional<std::string> wordOf(const Facts& facts, std::string_view key) {
+  return statedAs<std::string>(facts, key);
+}
+
+bool fits(const FactInfo& fact, const FactValue& value) {
+  switch (fact.type) {
+    case FactType::yesNo:
+      return std::holds_alternative<bool>(value);
+    case FactType::length:
+      return std::holds_alternative<Length>(value) && std::get<Length>(value) >= Length{};
+    case FactType::amount:
+      return std::holds_alternative<Amount>(value) && std::get<Amount>(value).thousandths >= 0;
+    case FactType::word:
+      return std::holds_alternative<std::string>(value) && hasWord(fact.words, std::get<std::string>(value));
+  }
+  return false;
+}
+
+}  // namespace elbowroom
