@@ -1,12 +1,9 @@
-#include <algorithm>
-#include <array>
-
-#include "core/rules/rule.h"
+#include "core/rules/built_in.h"
 
 namespace elbowroom {
 
-std::span<const Book> allBooks() {
-  static const std::array<Book, 6> books{{
+std::vector<Book> builtInBooks() {
+  return {
       {"us-residential", "US model residential and plumbing code",
        "International Residential Code, US states",
        "Figures as quoted from the 2009 edition and later. Your state or town may have changed them; the "
@@ -26,14 +23,7 @@ std::span<const Book> allBooks() {
        "Recommendations, not requirements: what makes a bathroom pleasant rather than merely allowed."},
       {"craft", "Craft", "Common practice of the trades",
        "What builders allow for so that the thing can be built and used. No authority stands behind these."},
-  }};
-  return books;
-}
-
-const Book* findBook(std::string_view id) {
-  const auto books = allBooks();
-  const auto at = std::find_if(books.begin(), books.end(), [&](const Book& b) { return b.id == id; });
-  return at == books.end() ? nullptr : &*at;
+  };
 }
 
 }  // namespace elbowroom

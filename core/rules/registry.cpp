@@ -1,5 +1,4 @@
-#include <algorithm>
-
+#include "core/rules/built_in.h"
 #include "core/rules/rule.h"
 
 // One line per rule: the book's namespace and the function in core/rules/books/<book>/<rule>.cpp.
@@ -55,17 +54,9 @@ namespace elbowroom {
   }
 ELBOWROOM_RULES(ELBOWROOM_DECLARE)
 
-std::span<const Rule> allRules() {
+std::vector<Rule> builtInRules() {
 #define ELBOWROOM_CALL(book, rule) book::rule(),
-  static const std::vector<Rule> rules{ELBOWROOM_RULES(ELBOWROOM_CALL)};
-  return rules;
-}
-
-const Rule* findRule(std::string_view book, std::string_view id) {
-  const auto rules = allRules();
-  const auto at =
-      std::find_if(rules.begin(), rules.end(), [&](const Rule& r) { return r.book == book && r.id == id; });
-  return at == rules.end() ? nullptr : &*at;
+  return {ELBOWROOM_RULES(ELBOWROOM_CALL)};
 }
 
 }  // namespace elbowroom
