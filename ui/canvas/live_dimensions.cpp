@@ -1,12 +1,10 @@
 #include "ui/canvas/live_dimensions.h"
 
-#include <QFontMetricsF>
-#include <QGuiApplication>
-#include <QPalette>
 #include <cmath>
 
 #include "core/base/length_text.h"
 #include "core/rules/text.h"
+#include "ui/widgets/dimension_label.h"
 #include "ui/widgets/figures.h"
 
 namespace elbowroom::ui {
@@ -21,15 +19,9 @@ LiveDimension make(CanvasContext& context, ElementId id, std::optional<SideGap> 
   dim.line = line;
   dim.value = value;
   dim.text = lengthWords(value, context.unit());
-  const QPointF a = context.map().toPx(line.a), b = context.map().toPx(line.b);
-  const QFontMetricsF metrics(QGuiApplication::font());
-  const double width = metrics.horizontalAdvance(dim.text) + 12, height = metrics.height() + 4;
-  const bool level = std::abs(b.x() - a.x()) >= std::abs(b.y() - a.y());
-  const double room = level ? std::abs(b.x() - a.x()) - width : std::abs(b.y() - a.y()) - height;
-  // A label that does not fit between its ends stands beside the line instead of hiding it.
-  const QPointF aside = level ? QPointF(0, -height * 0.9) : QPointF(width / 2 + 6, 0);
-  dim.label_px = (a + b) / 2 + (room < 10 ? aside : QPointF());
-  dim.label_box = QRectF(dim.label_px.x() - width / 2, dim.label_px.y() - height / 2, width, height);
+  const DimensionLabel label = dimensionLabel(context.map().toPx(line.a), context.map().toPx(line.b), dim.text);
+  dim.label_px = label.middle;
+  dim.label_box = label.box;
   return dim;
 }
 
@@ -79,16 +71,9 @@ std::vector<LiveDimension> liveDimensions(CanvasContext& context) {
 
 void paintLiveDimensions(QPainter& painter, CanvasContext& context, const std::vector<LiveDimension>& dims,
                          int active) {
-  const QPalette palette = QGuiApplication::palette();
   for (std::size_t i = 0; i < dims.size(); ++i) {
-    const LiveDimension& dim = dims[i];
-    context.draw(painter, dimensionLine(dim.line, Length{}, "", context.style()));
-    const bool is_active = static_cast<int>(i) == active;
-    painter.setPen(QPen(palette.color(is_active ? QPalette::Highlight : QPalette::Mid), is_active ? 2 : 1));
-    painter.setBrush(palette.color(QPalette::Base));
-    painter.drawRoundedRect(dim.label_box, 3, 3);
-    painter.setPen(palette.color(QPalette::Text));
-    painter.drawText(dim.label_box, Qt::AlignCenter, dim.text);
+    context.draw(painter, dimensionLine(dims[i].line, Length{}, "", context.style()));
+    paintDimensionLabel(painter, dims[i].label_box, dims[i].text, static_cast<int>(i) == active);
   }
 }
 

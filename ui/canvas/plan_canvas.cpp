@@ -6,7 +6,7 @@
 
 #include "core/base/length_text.h"
 #include "core/drawing/marks.h"
-#include "ui/canvas/length_entry.h"
+#include "ui/widgets/length_entry.h"
 #include "ui/canvas/place_tool.h"
 #include "ui/canvas/room_tool.h"
 #include "ui/widgets/figures.h"

@@ -3,190 +3,338 @@
 #include <QHelpEvent>
 #include <QKeyEvent>
 #include <QMouseEvent>
+#include <QPaintEvent>
 #include <QPainter>
 #include <QScrollBar>
 #include <QToolTip>
 #include <algorithm>
+#include <cmath>
 
+#include "core/people/body.h"
 #include "core/rules/text.h"
 #include "ui/look/look.h"
-#include "ui/session/session.h"
+#include "ui/widgets/length_entry.h"
 
 namespace elbowroom::ui {
 namespace {
 
+using namespace literals;
+
 constexpr int kPad = 6;
 constexpr double kPxPerMm = 3.78;
-
-bool within(const elbowroom::Box& box, Point p) {
-  return p.x >= box.low.x && p.x <= box.high.x && p.y >= box.low.y && p.y <= box.high.y;
-}
-
-Area areaOfBox(const elbowroom::Box& box) { return (box.high.x - box.low.x) * (box.high.y - box.low.y); }
+constexpr double kMostZoom = 12;
+constexpr int kAround = 90;  // what a selection shows beyond its wall: dimension labels, marks
 
 }  // namespace
 
-WallStrip::WallStrip(Session& session, QWidget* parent) : QAbstractScrollArea(parent), session_(session) {
+WallStrip::WallStrip(Session& session, QWidget* parent)
+    : QAbstractScrollArea(parent), session_(session), select_(*this), tool_(&select_) {
   setAccessibleName(tr("Wall strip"));
   setFrameShape(QFrame::NoFrame);
-  setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   setFocusPolicy(Qt::StrongFocus);
   setMinimumHeight(90);
   viewport()->setBackgroundRole(QPalette::Base);
   viewport()->setAutoFillBackground(true);
+  viewport()->setMouseTracking(true);
+  entry_ = new LengthEntry(viewport());
+  connect(entry_, &LengthEntry::closed, this, [this] {
+    if (tool_ == &select_) session_.endDrag();
+  });
   connect(&session_, &Session::changed, this, &WallStrip::redraw);
   connect(&session_, &Session::selectionChanged, this, &WallStrip::showSelected);
+  connect(&session_, &Session::litChanged, viewport(), qOverload<>(&QWidget::update));
   redraw();
 }
 
-ViewMap WallStrip::map() const {
-  ViewMap map;
-  map.px_per_inch = px_per_inch_;
-  const double width = drawing_.bounds.high.x.inches() * px_per_inch_;
+WallStrip::~WallStrip() = default;
+
+void WallStrip::placeMap() {
+  const double width = scene_.drawing().bounds.high.x.inches() * map_.px_per_inch;
   const double spare = std::max(0.0, (viewport()->width() - 2 * kPad - width) / 2);
-  map.origin = QPointF(kPad + spare - horizontalScrollBar()->value(),
-                       kPad + drawing_.bounds.high.y.inches() * px_per_inch_);
-  return map;
+  map_.origin = QPointF(kPad + spare - horizontalScrollBar()->value(),
+                        kPad + scene_.drawing().bounds.high.y.inches() * map_.px_per_inch - verticalScrollBar()->value());
 }
 
 void WallStrip::redraw() {
-  const Length ceiling = session_.option().room.ceiling.height.value_or(Length::fromInches(96));
+  const Length ceiling = session_.option().room.ceiling.height.value_or(96_in);
   // Text keeps its size on screen, so the walls get the height that two lines of it leave.
   const double text_px = 9.0 * kPxPerMm;
-  px_per_inch_ =
-      std::max(0.3, (viewport()->height() - 2 * kPad - text_px) / std::max(12.0, ceiling.inches()));
-  DrawStyle style;
-  style.mm = Length::fromInches(kPxPerMm / px_per_inch_);
-  style.unit = session_.plan().unit;
-  drawing_ = drawWallStrip(session_.layout(), style);
-  boxes_.clear();
-  for (std::size_t i = 0; i < drawing_.list.size();) {
-    DisplayList one;
-    const ElementId id = drawing_.list[i].source;
-    for (; i < drawing_.list.size() && drawing_.list[i].source == id; ++i) one.push_back(drawing_.list[i]);
-    if (!id.empty() && !findWall(session_.option(), id)) boxes_.emplace_back(id, boundsOf(one));
-  }
+  const double fit = std::max(0.3, (viewport()->height() - 2 * kPad - text_px) / std::max(12.0, ceiling.inches()));
+  const double px_before = map_.px_per_inch;
+  map_.px_per_inch = fit * zoom_;
+  style_.mm = Length::fromInches(kPxPerMm / map_.px_per_inch);
+  style_.unit = session_.plan().unit;
+  const std::vector<std::size_t> changed = scene_.rebuild(session_.layout(), session_.report(), style_);
+  const QPointF origin_before = map_.origin;
   arrange();
-  viewport()->update();
+  placeMap();
+  if (px_before != map_.px_per_inch || origin_before != map_.origin || scene_.empty()) return viewport()->update();
+  for (std::size_t wall : changed) viewport()->update(rectOfWall(wall));
+  updateChosen();
 }
 
 void WallStrip::arrange() {
-  const int width = static_cast<int>(drawing_.bounds.high.x.inches() * px_per_inch_) + 2 * kPad + 1;
+  const elbowroom::Box& bounds = scene_.drawing().bounds;
+  const int width = static_cast<int>(bounds.high.x.inches() * map_.px_per_inch) + 2 * kPad + 1;
+  const int height = static_cast<int>((bounds.high.y - bounds.low.y).inches() * map_.px_per_inch) + 2 * kPad;
+  const QSignalBlocker quiet_across(horizontalScrollBar()), quiet_up(verticalScrollBar());
   horizontalScrollBar()->setPageStep(viewport()->width());
   horizontalScrollBar()->setSingleStep(40);
   horizontalScrollBar()->setRange(0, std::max(0, width - viewport()->width()));
+  verticalScrollBar()->setPageStep(viewport()->height());
+  verticalScrollBar()->setSingleStep(40);
+  // At the fitting height nothing is hidden; rounding must not bring a bar up.
+  verticalScrollBar()->setRange(0, zoom_ > 1.001 ? std::max(0, height - viewport()->height()) : 0);
 }
 
 void WallStrip::resizeEvent(QResizeEvent*) { redraw(); }
 
-void WallStrip::paintEvent(QPaintEvent*) {
+void WallStrip::scrollContentsBy(int, int) {
+  placeMap();
+  viewport()->update();
+}
+
+QRect WallStrip::rectOfWall(std::size_t index) const {
+  const StripWall& wall = scene_.drawing().walls[index];
+  const double left = map_.toPx({wall.x, {}}).x(), right = map_.toPx({wall.x + wall.length, {}}).x();
+  return QRect(static_cast<int>(left) - kAround, 0, static_cast<int>(right - left) + 2 * kAround, viewport()->height());
+}
+
+void WallStrip::updateChosen() {
+  QRect chosen;
+  const auto& walls = scene_.drawing().walls;
+  for (const ElementId& id : session_.selection()) {
+    const auto box = scene_.boxOf(id);
+    if (!box) continue;
+    for (std::size_t i = 0; i < walls.size(); ++i)
+      if (box->low.x < walls[i].x + walls[i].length && box->high.x > walls[i].x) chosen |= rectOfWall(i);
+  }
+  viewport()->update(chosen | chosen_before_);
+  chosen_before_ = chosen;
+}
+
+void WallStrip::repaint() {
+  if (session_.dragging())
+    updateChosen();
+  else
+    viewport()->update();  // hover and bands know no walls
+}
+
+SnapRules WallStrip::snapRules(const Pointer& pointer) const {
+  return {pointer.snaps(), map_.fromPx(6), unit() == Unit::inches ? 0.5_in : 10_mm};
+}
+
+std::vector<HeightLine> WallStrip::eyes() const {
+  std::vector<HeightLine> lines;
+  for (const Person& person : session_.plan().people)
+    if (!person.chair) lines.push_back({person.name, eyeHeight(person)});
+  return lines;
+}
+
+void WallStrip::askLength(QPointF px, const QString& initial, std::function<QString(Length)> take,
+                          const QString& purpose) {
+  entry_->open(px, initial, unit(), std::move(take), purpose);
+}
+
+void WallStrip::toolDone() {
+  tool_ = &select_;
+  viewport()->setCursor(tool_->cursor());
+  say(select_.hint());
+  viewport()->update();
+}
+
+void WallStrip::draw(QPainter& painter, const DisplayList& list) {
+  PaintOptions options;
+  options.dark = isDark(palette());
+  options.px_per_mm = kPxPerMm;
+  elbowroom::ui::paint(painter, list, map_, options);
+}
+
+void WallStrip::paintEvent(QPaintEvent* event) {
   const Look& l = lookOf(*this);
   QPainter painter(viewport());
   painter.setRenderHint(QPainter::Antialiasing);
-  if (drawing_.walls.empty()) {
+  painter.setClipRect(event->rect());
+  if (scene_.empty()) {
     painter.setPen(l.soft);
     painter.drawText(viewport()->rect(), Qt::AlignCenter | Qt::TextWordWrap,
                      tr("The walls appear here, unrolled, once a room is drawn."));
   } else {
-    const ViewMap view = map();
-    for (const StripWall& wall : drawing_.walls)
+    const auto& walls = scene_.drawing().walls;
+    for (const StripWall& wall : walls)
       if (session_.selection().contains(wall.id))
-        painter.fillRect(
-            QRectF(view.toPx({wall.x, drawing_.ceiling}), view.toPx({wall.x + wall.length, Length{}})),
-            l.chosen);
-    PaintOptions options;
-    options.dark = isDark(palette());
-    options.px_per_mm = kPxPerMm;
-    paint(painter, drawing_.list, view, options);
-    painter.setPen(QPen(l.accent, 2));
-    painter.setBrush(Qt::NoBrush);
-    for (const auto& [id, box] : boxes_)
-      if (session_.selection().contains(id))
-        painter.drawRect(QRectF(view.toPx(box.low), view.toPx(box.high)).normalized().adjusted(-2, -2, 2, 2));
+        painter.fillRect(QRectF(map_.toPx({wall.x, scene_.drawing().ceiling}), map_.toPx({wall.x + wall.length, {}})),
+                         l.chosen);
+    for (std::size_t i = 0; i < walls.size(); ++i)
+      if (rectOfWall(i).intersects(event->rect())) draw(painter, scene_.listOf(i));
+    paintSelection(painter);
+    paintLit(painter);
+    tool_->paint(painter);
   }
   if (hasFocus()) {
+    painter.setBrush(Qt::NoBrush);
     painter.setPen(QPen(l.accent, 1));
     painter.drawRect(QRectF(viewport()->rect()).adjusted(0.5, 0.5, -0.5, -0.5));
   }
 }
 
-ElementId WallStrip::thingAt(QPointF at) const {
-  const Point p = map().toPlan(at);
-  const std::pair<ElementId, elbowroom::Box>* best = nullptr;
-  for (const auto& each : boxes_)
-    if (within(each.second, p) && (!best || areaOfBox(each.second) < areaOfBox(best->second))) best = &each;
-  if (best) return best->first;
-  for (const StripWall& wall : drawing_.walls)
-    if (p.x >= wall.x && p.x < wall.x + wall.length && p.y >= Length{} && p.y <= drawing_.ceiling)
-      return wall.id;
-  return {};
+void WallStrip::paintSelection(QPainter& painter) {
+  painter.setPen(QPen(lookOf(*this).accent, 2));
+  painter.setBrush(Qt::NoBrush);
+  for (const StripScene::Shown& each : scene_.shown())
+    if (session_.selection().contains(each.id))
+      painter.drawRect(QRectF(map_.toPx(each.box.low), map_.toPx(each.box.high)).normalized().adjusted(-1, -1, 1, 1));
 }
 
+void WallStrip::paintLit(QPainter& painter) {
+  const int lit = session_.litFinding();
+  if (lit < 0 || lit >= static_cast<int>(session_.report().findings.size())) return;
+  painter.setPen(QPen(lookOf(*this).accent, 3));
+  painter.setBrush(Qt::NoBrush);
+  for (const ElementId& id : session_.report().findings[static_cast<std::size_t>(lit)].subjects)
+    if (const auto box = scene_.boxOf(id))
+      painter.drawRect(QRectF(map_.toPx(box->low), map_.toPx(box->high)).normalized().adjusted(-3, -3, 3, 3));
+  for (const StripScene::Mark& mark : scene_.marks())
+    if (mark.finding == lit)
+      painter.drawEllipse(QRectF(map_.toPx(mark.box.low), map_.toPx(mark.box.high)).normalized().adjusted(-4, -4, 4, 4));
+}
+
+ElementId WallStrip::thingAt(QPointF at) const { return scene_.thingAt(map_.toPlan(at), map_.fromPx(5)); }
+
 QRectF WallStrip::placeOf(const ElementId& id) const {
-  const ViewMap view = map();
-  for (const auto& [thing, box] : boxes_)
-    if (thing == id) return QRectF(view.toPx(box.low), view.toPx(box.high)).normalized();
-  for (const StripWall& wall : drawing_.walls)
-    if (wall.id == id)
-      return QRectF(view.toPx({wall.x, drawing_.ceiling}), view.toPx({wall.x + wall.length, Length{}}))
-          .normalized();
-  return {};
+  const auto box = scene_.boxOf(id);
+  return box ? QRectF(map_.toPx(box->low), map_.toPx(box->high)).normalized() : QRectF();
 }
 
 void WallStrip::showSelected() {
   QStringList names;
   for (const ElementId& id : session_.selection())
     names << QString::fromStdString(subjectName(session_.option(), id));
-  setAccessibleDescription(names.isEmpty() ? tr("Nothing selected")
+  setAccessibleDescription(names.isEmpty() ? tr("Nothing selected. Tab goes from thing to thing.")
                                            : tr("Selected: %1").arg(names.join(u", ")));
-  if (!session_.selection().empty()) {
+  if (!session_.selection().empty() && !select_.busy() && !session_.dragging()) {
     const QRectF place = placeOf(*session_.selection().begin());
-    const int now = horizontalScrollBar()->value();
     const bool in_view = place.left() >= 0 && place.right() <= viewport()->width();
     if (!place.isNull() && !in_view)
-      horizontalScrollBar()->setValue(now + static_cast<int>(place.center().x() - viewport()->width() / 2.0));
+      horizontalScrollBar()->setValue(horizontalScrollBar()->value() +
+                                      static_cast<int>(place.center().x() - viewport()->width() / 2.0));
+    const bool level = place.top() >= 0 && place.bottom() <= viewport()->height();
+    if (!place.isNull() && !level)
+      verticalScrollBar()->setValue(verticalScrollBar()->value() +
+                                    static_cast<int>(place.center().y() - viewport()->height() / 2.0));
   }
+  if (hasFocus() && tool_ == &select_ && !session_.dragging()) say(select_.hint());
   viewport()->update();
 }
 
-void WallStrip::mousePressEvent(QMouseEvent* event) {
-  if (event->button() != Qt::LeftButton) return;
-  const ElementId id = thingAt(event->position());
-  std::set<ElementId> wanted;
-  if (event->modifiers() & (Qt::ShiftModifier | Qt::ControlModifier)) {
-    wanted = session_.selection();
-    if (!id.empty() && wanted.erase(id) == 0) wanted.insert(id);
-  } else if (!id.empty()) {
-    wanted.insert(id);
-  }
-  session_.select(std::move(wanted));
+Pointer WallStrip::pointerAt(QPointF px, Qt::KeyboardModifiers keys) const { return {map_.toPlan(px), px, keys}; }
+
+void WallStrip::undo() {
+  if (!tool_->undo()) session_.undo();
 }
 
-void WallStrip::mouseReleaseEvent(QMouseEvent* event) { event->accept(); }
+void WallStrip::zoomToFit() {
+  zoom_ = 1;
+  redraw();
+}
+
+void WallStrip::zoomBy(double factor, QPointF about) {
+  const Point fixed = map_.toPlan(about);
+  zoom_ = std::clamp(zoom_ * factor, 1.0, kMostZoom);
+  redraw();
+  const QPointF off = map_.toPx(fixed) - about;
+  horizontalScrollBar()->setValue(horizontalScrollBar()->value() + static_cast<int>(std::lround(off.x())));
+  verticalScrollBar()->setValue(verticalScrollBar()->value() + static_cast<int>(std::lround(off.y())));
+  placeMap();
+  viewport()->update();
+}
+
+// Near the ends of the viewport a drag takes the strip along.
+void WallStrip::autoScroll(QPointF at) {
+  constexpr double kEdge = 24;
+  const double over = at.x() < kEdge ? at.x() - kEdge : std::max(0.0, at.x() - (viewport()->width() - kEdge));
+  if (over != 0)
+    horizontalScrollBar()->setValue(horizontalScrollBar()->value() + static_cast<int>(std::clamp(over, -24.0, 24.0)));
+}
+
+void WallStrip::mousePressEvent(QMouseEvent* event) {
+  if (event->button() == Qt::MiddleButton) {
+    panning_from_ = event->position();
+    viewport()->setCursor(Qt::ClosedHandCursor);
+    return;
+  }
+  if (event->button() == Qt::RightButton && tool_ != &select_) return tool_->cancel();
+  if (event->button() != Qt::LeftButton || scene_.empty()) return;
+  tool_->press(pointerAt(event->position(), event->modifiers()));
+}
+
+void WallStrip::mouseMoveEvent(QMouseEvent* event) {
+  if (panning_from_) {
+    const QPointF by = event->position() - *panning_from_;
+    panning_from_ = event->position();
+    horizontalScrollBar()->setValue(horizontalScrollBar()->value() - static_cast<int>(by.x()));
+    verticalScrollBar()->setValue(verticalScrollBar()->value() - static_cast<int>(by.y()));
+    return;
+  }
+  if (scene_.empty()) return;
+  const bool down = event->buttons().testFlag(Qt::LeftButton);
+  if (down && select_.busy()) autoScroll(event->position());
+  tool_->move(pointerAt(event->position(), event->modifiers()), down);
+  if (!down) viewport()->setCursor(tool_->cursor());
+}
+
+void WallStrip::mouseReleaseEvent(QMouseEvent* event) {
+  if (panning_from_) {
+    panning_from_.reset();
+    viewport()->setCursor(tool_->cursor());
+    return;
+  }
+  if (event->button() == Qt::LeftButton && !scene_.empty())
+    tool_->release(pointerAt(event->position(), event->modifiers()));
+}
+
+void WallStrip::wheelEvent(QWheelEvent* event) {
+  const QPoint angle = event->angleDelta();
+  const int turned = angle.y() != 0 ? angle.y() : angle.x();
+  event->accept();
+  if (event->modifiers() & Qt::ControlModifier) return zoomBy(std::pow(1.15, turned / 120.0), event->position());
+  const bool up = verticalScrollBar()->maximum() > 0 && angle.y() != 0 && !(event->modifiers() & Qt::ShiftModifier);
+  QScrollBar* bar = up ? verticalScrollBar() : horizontalScrollBar();
+  bar->setValue(bar->value() - turned / 2);
+}
 
 void WallStrip::keyPressEvent(QKeyEvent* event) {
-  if (event->key() == Qt::Key_Escape) return session_.select({});
-  const bool on = event->key() == Qt::Key_Right, back = event->key() == Qt::Key_Left;
-  if (!on && !back) return QAbstractScrollArea::keyPressEvent(event);
-  std::vector<ElementId> order;
-  for (const StripWall& wall : drawing_.walls) {
-    order.push_back(wall.id);
-    for (const auto& [id, box] : boxes_)
-      if (box.low.x >= wall.x && box.low.x < wall.x + wall.length &&
-          std::find(order.begin(), order.end(), id) == order.end())
-        order.push_back(id);
+  if (event->key() == Qt::Key_Escape) return tool_->cancel();
+  if (tool_->key(event)) return;
+  // Not the scroll area's: its arrows would scroll where nothing is selected.
+  QFrame::keyPressEvent(event);
+}
+
+bool WallStrip::focusNextPrevChild(bool next) {
+  // Tab walks the things on the walls and leaves the strip after the last one.
+  if (tool_ != &select_ || scene_.empty() || entry_->isVisible()) return QAbstractScrollArea::focusNextPrevChild(next);
+  const std::vector<ElementId> order = scene_.inOrder();
+  if (session_.selection().size() == 1 && *session_.selection().begin() == (next ? order.back() : order.front())) {
+    session_.select({});
+    return QAbstractScrollArea::focusNextPrevChild(next);
   }
-  if (order.empty()) return;
-  std::size_t next = on ? 0 : order.size() - 1;
-  if (!session_.selection().empty()) {
-    const auto at = std::find(order.begin(), order.end(), *session_.selection().begin());
-    if (at != order.end())
-      next = (static_cast<std::size_t>(at - order.begin()) + (on ? 1 : order.size() - 1)) % order.size();
-  }
-  session_.select({order[next]});
+  select_.selectNext(next);
+  return true;
+}
+
+void WallStrip::focusInEvent(QFocusEvent* event) {
+  QAbstractScrollArea::focusInEvent(event);
+  if (tool_ == &select_ && !scene_.empty()) say(select_.hint());
+  viewport()->update();
+}
+
+void WallStrip::focusOutEvent(QFocusEvent* event) {
+  QAbstractScrollArea::focusOutEvent(event);
+  viewport()->update();
 }
 
 bool WallStrip::viewportEvent(QEvent* event) {
+  if (event->type() == QEvent::Leave) select_.leave();
   if (event->type() == QEvent::ToolTip) {
     const auto* help = static_cast<QHelpEvent*>(event);
     const ElementId id = thingAt(help->pos());

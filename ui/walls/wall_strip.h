@@ -1,22 +1,21 @@
-// All walls unrolled left to right under the plan. Shares the plan's selection.
+// All walls unrolled left to right under the plan: select, drag, resize, type, place. Shares the plan's selection
+// and its lit finding.
 #pragma once
 
 #include <QAbstractScrollArea>
-#include <map>
+#include <memory>
 
-#include "core/drawing/draw_elevation.h"
-#include "ui/render/paint.h"
+#include "ui/walls/strip_select.h"
 
 namespace elbowroom::ui {
 
-class Session;
+class LengthEntry;
 
-// Click selects (Shift or Ctrl adds), Left and Right go from thing to thing, Escape selects nothing.
-// Selecting in the plan scrolls to it here.
-class WallStrip : public QAbstractScrollArea {
+class WallStrip : public QAbstractScrollArea, public StripContext {
   Q_OBJECT
  public:
   explicit WallStrip(Session& session, QWidget* parent = nullptr);
+  ~WallStrip() override;
 
   // The thing at a place of the viewport: an opening, fixture, item, else the wall; empty outside.
   ElementId thingAt(QPointF at) const;
@@ -24,26 +23,70 @@ class WallStrip : public QAbstractScrollArea {
   QRectF placeOf(const ElementId& id) const;
   QSize sizeHint() const override { return {600, 170}; }
 
+  StripSelect& selectTool() { return select_; }
+  // The tool in hand takes its own last step back first (a drag), else the plan's.
+  void undo();
+  // 1: the walls fill the height.
+  double zoom() const { return zoom_; }
+  void zoomBy(double factor, QPointF about);
+  void zoomToFit();
+  const DrawStyle& drawStyle() const { return style_; }
+
+  // StripContext
+  Session& session() override { return session_; }
+  const ViewMap& map() const override { return map_; }
+  SnapRules snapRules(const Pointer&) const override;
+  Unit unit() const override { return session_.plan().unit; }
+  void repaint() override;
+  void say(const QString& text) override { emit said(text); }
+  void askLength(QPointF px, const QString& initial, std::function<QString(Length)> take,
+                 const QString& purpose) override;
+  void toolDone() override;
+  void draw(QPainter&, const DisplayList&) override;
+  DrawStyle style() const override { return style_; }
+  const StripScene& scene() const override { return scene_; }
+  std::vector<HeightLine> eyes() const override;
+
+ signals:
+  void said(const QString& text);
+
  protected:
   void paintEvent(QPaintEvent*) override;
   void resizeEvent(QResizeEvent*) override;
-  void mousePressEvent(QMouseEvent* event) override;
-  void mouseReleaseEvent(QMouseEvent* event) override;
-  void keyPressEvent(QKeyEvent* event) override;
-  bool viewportEvent(QEvent* event) override;
-  void scrollContentsBy(int, int) override { viewport()->update(); }
+  void mousePressEvent(QMouseEvent*) override;
+  void mouseMoveEvent(QMouseEvent*) override;
+  void mouseReleaseEvent(QMouseEvent*) override;
+  void mouseDoubleClickEvent(QMouseEvent* event) override { mousePressEvent(event); }
+  void wheelEvent(QWheelEvent*) override;
+  void keyPressEvent(QKeyEvent*) override;
+  bool viewportEvent(QEvent*) override;
+  bool focusNextPrevChild(bool next) override;
+  void focusInEvent(QFocusEvent*) override;
+  void focusOutEvent(QFocusEvent*) override;
+  void scrollContentsBy(int, int) override;
 
  private:
+  Pointer pointerAt(QPointF px, Qt::KeyboardModifiers) const;
   void redraw();
   void showSelected();
   void arrange();
-  ViewMap map() const;
+  void placeMap();
+  void updateChosen();
+  QRect rectOfWall(std::size_t) const;
+  void paintSelection(QPainter&);
+  void paintLit(QPainter&);
+  void autoScroll(QPointF at);
 
   Session& session_;
-  WallStripDrawing drawing_;
-  std::vector<std::pair<ElementId, elbowroom::Box>>
-      boxes_;  // one per thing and wall it shows on, in reading order
-  double px_per_inch_ = 1;
+  StripScene scene_;
+  ViewMap map_;
+  DrawStyle style_;
+  StripSelect select_;
+  Tool* tool_ = nullptr;
+  LengthEntry* entry_ = nullptr;
+  double zoom_ = 1;
+  QRect chosen_before_;
+  std::optional<QPointF> panning_from_;
 };
 
 }  // namespace elbowroom::ui

@@ -1,4 +1,4 @@
-#include "ui/canvas/length_entry.h"
+#include "ui/widgets/length_entry.h"
 
 #include <QKeyEvent>
 #include <QToolTip>

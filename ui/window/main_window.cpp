@@ -97,13 +97,13 @@ void MainWindow::build() {
   notice_timer_->setSingleShot(true);
   notice_timer_->setInterval(8000);
   canvas_->installEventFilter(this);
-  strip_->installEventFilter(this);
 }
 
 void MainWindow::connectAll() {
   auto* tray = static_cast<Tray*>(tray_);
   connect(tray, &Tray::picked, canvas_, &PlanCanvas::startPlacing);
   connect(canvas_, &PlanCanvas::said, hint_, &QLabel::setText);
+  connect(static_cast<WallStrip*>(strip_), &WallStrip::said, hint_, &QLabel::setText);
   connect(&session_, &Session::refused, this, [this](const QString& why) { notice(why); });
   connect(files_, &FileFlow::problem, this, [this](const QString& why) { notice(why, true); });
   connect(files_, &FileFlow::done, this, [this](const QString& what) { notice(what); });
@@ -165,15 +165,6 @@ void MainWindow::placeOverlays() {
 
 bool MainWindow::eventFilter(QObject* object, QEvent* event) {
   if (object == canvas_ && event->type() == QEvent::Resize) placeOverlays();
-  // A figure typed after a click in the wall strip means the element chosen there.
-  if (object == strip_ && event->type() == QEvent::KeyPress) {
-    auto* key = static_cast<QKeyEvent*>(event);
-    if (!key->text().isEmpty() && key->text()[0].isDigit()) {
-      canvas_->setFocus();
-      QCoreApplication::sendEvent(canvas_, event);
-      return true;
-    }
-  }
   if (object == canvas_ && event->type() == QEvent::MouseButtonPress && notice_->isVisible() && !notice_timer_->isActive() &&
       !notice_->text().contains("href"))
     notice_->hide();

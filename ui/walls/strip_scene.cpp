@@ -1,0 +1,226 @@
+#include "ui/walls/strip_scene.h"
+
+#include <algorithm>
+#include <functional>
+#include <string>
+
+#include "core/drawing/marks.h"
+
+namespace elbowroom::ui {
+namespace {
+
+bool holds(const Box& box, Point p) {
+  return p.x >= box.low.x && p.x <= box.high.x && p.y >= box.low.y && p.y <= box.high.y;
+}
+
+Area areaOfBox(const Box& box) { return (box.high.x - box.low.x) * (box.high.y - box.low.y); }
+
+// Tells drawings apart well enough to know what must be painted again.
+class Fingerprint {
+ public:
+  void add(const DisplayList& list) {
+    for (const DrawItem& item : list) {
+      add(static_cast<std::size_t>(item.role));
+      add(item.prim.index());
+      std::visit([this](const auto& prim) { add(prim); }, item.prim);
+    }
+  }
+  std::size_t value() const { return value_; }
+
+ private:
+  void add(std::size_t v) { value_ = (value_ ^ v) * 1099511628211ULL; }
+  void add(Length l) { add(static_cast<std::size_t>(l.nm())); }
+  void add(Point p) { add(p.x), add(p.y); }
+  void add(Angle a) { add(std::hash<double>{}(a.degrees())); }
+  void add(const LinePrim& line) { add(line.a), add(line.b); }
+  void add(const PolyPrim& poly) {
+    for (Point p : poly.points) add(p);
+  }
+  void add(const ArcPrim& arc) { add(arc.center), add(arc.radius), add(arc.from), add(arc.sweep); }
+  void add(const EllipsePrim& e) { add(e.center), add(e.rx), add(e.ry), add(e.turn); }
+  void add(const TextPrim& text) { add(text.at), add(std::hash<std::string>{}(text.text)); }
+  void add(const HatchPrim& hatch) {
+    for (Point p : hatch.outline) add(p);
+  }
+  std::size_t value_ = 1469598103934665603ULL;
+};
+
+}  // namespace
+
+std::vector<std::size_t> StripScene::rebuild(const Layout& layout, const Report& report, const DrawStyle& style) {
+  const std::vector<StripWall> before = std::move(drawing_.walls);
+  const Box bounds_before = drawing_.bounds;
+  const std::vector<OneWall> walls_before = std::move(walls_);
+  drawing_ = drawWallStrip(layout, style);
+  shown_.clear();
+  walls_.assign(drawing_.walls.size(), {});
+  for (std::size_t i = 0; i < drawing_.list.size();) {
+    DisplayList one;
+    const ElementId id = drawing_.list[i].source;
+    for (; i < drawing_.list.size() && drawing_.list[i].source == id; ++i) one.push_back(drawing_.list[i]);
+    const Box box = boundsOf(one);
+    if (!id.empty() && !findWall(layout.option, id)) show(layout, id, box);
+    for (std::size_t w = 0; w < walls_.size(); ++w) {
+      const StripWall& wall = drawing_.walls[w];
+      if (box.low.x <= wall.x + wall.length && box.high.x >= wall.x)
+        walls_[w].list.insert(walls_[w].list.end(), one.begin(), one.end());
+    }
+  }
+  mark(report, style);
+  bool moved = before.size() != drawing_.walls.size() || !(bounds_before == drawing_.bounds);
+  for (std::size_t w = 0; w < before.size() && !moved; ++w)
+    moved = before[w].id != drawing_.walls[w].id || before[w].x != drawing_.walls[w].x;
+  std::vector<std::size_t> changed;
+  for (std::size_t w = 0; w < walls_.size(); ++w) {
+    Fingerprint print;
+    print.add(walls_[w].list);
+    walls_[w].fingerprint = print.value();
+    if (moved || walls_before[w].fingerprint != walls_[w].fingerprint) changed.push_back(w);
+  }
+  return changed;
+}
+
+// Items and openings have the place the plan gives them, whatever their sign on the drawing; a fixture may show on
+// several walls.
+void StripScene::show(const Layout& layout, const ElementId& id, Box box) {
+  const bool fixture = findFixture(layout.option, id) != nullptr;
+  const auto same = [&](const Shown& each) { return each.id == id; };
+  if (!fixture) {
+    if (std::any_of(shown_.begin(), shown_.end(), same)) return;
+    if (const auto own = wallBoxOf(layout, id)) {
+      const Length x = leftOf(own->wall).value_or(Length{});
+      box = {{x + own->left, own->low}, {x + own->right, own->high}};
+    }
+  }
+  shown_.push_back({id, box});
+}
+
+void StripScene::mark(const Report& report, const DrawStyle& style) {
+  marks_.clear();
+  struct Group {
+    Outcome outcome;
+    ElementId id;
+    std::string digits;
+    int count = 0;
+    int finding = -1;
+  };
+  std::vector<Group> groups;
+  int number = 0;
+  for (std::size_t i = 0; i < report.findings.size(); ++i) {
+    const Finding& finding = report.findings[i];
+    if (!isMarked(finding)) continue;
+    ++number;  // as the plan and Advice count them
+    if (finding.subjects.empty() || !boxOf(finding.subjects.front())) continue;
+    const ElementId& id = finding.subjects.front();
+    if (leftOf(id)) continue;  // a whole wall
+    auto same = std::find_if(groups.begin(), groups.end(),
+                             [&](const Group& g) { return g.outcome == finding.outcome && g.id == id; });
+    if (same == groups.end()) {
+      groups.push_back({finding.outcome, id, {}, 0, static_cast<int>(i)});
+      same = std::prev(groups.end());
+    }
+    ++same->count;
+    if (same->count <= 3) same->digits += (same->count > 1 ? ", " : "") + std::to_string(number);
+    if (same->count == 4) same->digits += " \u2026";
+  }
+  const Length mark = style.mm.scaled(kMarkMm), text_height = style.mm.scaled(kMarkTextMm);
+  std::vector<Box> taken;
+  for (const Group& group : groups) {
+    const Box box = *boxOf(group.id);
+    const Length width = mark.scaled(1.2) + textWidth(group.digits, text_height, true);
+    // Beside the upper right corner of the thing, below one another.
+    Point at{box.high.x - mark / 2, std::min(box.high.y, drawing_.ceiling) - mark.scaled(0.6)};
+    const auto boxAt = [&](Point p) { return elbowroom::Box{{p.x - mark / 2, p.y - mark / 2}, {p.x - mark / 2 + width, p.y + mark / 2}}; };
+    const auto meets = [&](const Box& b) {
+      return std::any_of(taken.begin(), taken.end(), [&](const Box& t) {
+        return t.low.x < b.high.x && b.low.x < t.high.x && t.low.y < b.high.y && b.low.y < t.high.y;
+      });
+    };
+    for (int tries = 0; tries < 12 && meets(boxAt(at)); ++tries) at.y -= mark.scaled(1.1);
+    taken.push_back(boxAt(at));
+    marks_.push_back({group.finding, boxAt(at)});
+    DisplayList list = drawMark(group.outcome, at, style, group.id);
+    TextPrim text;
+    text.at = {at.x + mark.scaled(0.62), at.y};
+    text.text = group.digits;
+    text.height = text_height;
+    text.v = AnchorV::middle;
+    text.bold = true;
+    text.halo = true;
+    list.push_back({text, markRole(group.outcome), group.id});
+    for (std::size_t w = 0; w < walls_.size(); ++w) {
+      const StripWall& wall = drawing_.walls[w];
+      if (taken.back().low.x <= wall.x + wall.length && taken.back().high.x >= wall.x)
+        walls_[w].list.insert(walls_[w].list.end(), list.begin(), list.end());
+    }
+  }
+}
+
+ElementId StripScene::thingAt(Point p, Length reach) const {
+  const Shown* best = nullptr;
+  for (const Shown& each : shown_) {
+    Box box = each.box;
+    // What is only a few pixels large could hardly be hit.
+    const Length wide = std::max(Length{}, (reach * 2 - (box.high.x - box.low.x)) / 2);
+    const Length high = std::max(Length{}, (reach * 2 - (box.high.y - box.low.y)) / 2);
+    box = {{box.low.x - wide, box.low.y - high}, {box.high.x + wide, box.high.y + high}};
+    if (holds(box, p) && (!best || areaOfBox(each.box) < areaOfBox(best->box))) best = &each;
+  }
+  if (best) return best->id;
+  for (const StripWall& wall : drawing_.walls)
+    if (p.x >= wall.x && p.x < wall.x + wall.length && p.y >= Length{} && p.y <= drawing_.ceiling) return wall.id;
+  return {};
+}
+
+std::optional<Box> StripScene::boxOf(const ElementId& id) const {
+  for (const Shown& each : shown_)
+    if (each.id == id) return each.box;
+  for (const StripWall& wall : drawing_.walls)
+    if (wall.id == id) return Box{{wall.x, Length{}}, {wall.x + wall.length, drawing_.ceiling}};
+  return std::nullopt;
+}
+
+int StripScene::findingAt(Point p) const {
+  for (const Mark& each : marks_)
+    if (holds(each.box, p)) return each.finding;
+  return -1;
+}
+
+std::vector<ElementId> StripScene::within(const Box& band) const {
+  std::vector<ElementId> ids;
+  for (const Shown& each : shown_)
+    if (holds(band, each.box.low) && holds(band, each.box.high)) ids.push_back(each.id);
+  return ids;
+}
+
+std::vector<ElementId> StripScene::inOrder() const {
+  std::vector<ElementId> order;
+  for (const StripWall& wall : drawing_.walls) {
+    order.push_back(wall.id);
+    for (const Shown& each : shown_)
+      if (each.box.low.x >= wall.x && each.box.low.x < wall.x + wall.length &&
+          std::find(order.begin(), order.end(), each.id) == order.end())
+        order.push_back(each.id);
+  }
+  return order;
+}
+
+StripScene::Spot StripScene::spotAt(Length x) const {
+  if (drawing_.walls.empty()) return {};
+  for (const StripWall& wall : drawing_.walls)
+    if (x < wall.x + wall.length) return {wall.id, std::max(Length{}, x - wall.x)};
+  return {drawing_.walls.back().id, drawing_.walls.back().length};
+}
+
+std::optional<Length> StripScene::leftOf(const ElementId& id) const {
+  for (const StripWall& wall : drawing_.walls)
+    if (wall.id == id) return wall.x;
+  return std::nullopt;
+}
+
+Segment StripScene::fromWall(const ElementId& wall, const Segment& s) const {
+  const Length x = leftOf(wall).value_or(Length{});
+  return {{s.a.x + x, s.a.y}, {s.b.x + x, s.b.y}};
+}
+
+}  // namespace elbowroom::ui
