@@ -1,22 +1,69 @@
 #include "core/people/body.h"
 
+#include <algorithm>
+
 namespace elbowroom {
 
 namespace {
 using namespace literals;
 
-constexpr double kEyeOfStature = 0.935;    // ANSUR II
-constexpr double kElbowOfStature = 0.617;  // ANSUR II
+constexpr Length kChairReach = 48_in, kChairRim = 34_in, kChairToes = 6_in;
 }  // namespace
 
 Length eyeHeight(const Person& person) {
   // A child's head is nearly of adult size, so the adult ratio would put the eyes too high.
-  return person.child ? person.stature - 4.3_in : person.stature.scaled(kEyeOfStature);
+  return person.child ? person.stature - 4.3_in : person.stature.scaled(0.935);
 }
 
-Length elbowHeight(const Person& person) { return person.stature.scaled(kElbowOfStature); }
+Length elbowHeight(const Person& person) { return person.stature.scaled(0.617); }
+Length shoulderHeight(const Person& person) { return person.stature.scaled(0.820); }
+Length reachUp(const Person& person) { return person.chair ? kChairReach : person.stature.scaled(1.286); }
+Length kneelingHip(const Person& person) { return person.stature.scaled(0.238); }
+
+HeightBand workingHeight(const Person& person) {
+  if (person.chair) return {Length{}, kChairRim};
+  const Length elbow = elbowHeight(person);
+  return {elbow - 4_in, elbow - 2_in};
+}
+
+Length stepFor(const Person& person, Length counter) {
+  return std::max(Length{}, counter - workingHeight(person).high);
+}
+
+Length reachAhead(const Person& person) { return person.stature.scaled(0.461); }
+Length kneesBeforeBack(const Person& person) { return person.stature.scaled(0.352); }
+Length elbowBreadth(const Person& person) {
+  return person.chair ? person.chair->width : 26.3_in;
+}
+Length kneelingDepth(const Person& person) { return person.stature.scaled(0.352); }
+Length kneelingDepthToesTucked(const Person& person) { return person.stature.scaled(0.277); }
+Length bendingDepth(const Person& person) {
+  return person.chair ? person.chair->length + kChairToes : 20_in;
+}
 
 Length standingDepth() { return 18_in; }
 Length standingWidth() { return 26.3_in; }
+Length passingDepth() { return 30_in; }
+Length kneelingWidth() { return 30_in; }
+
+namespace {
+Person ofStature(Length stature) {
+  Person p;
+  p.stature = stature;
+  return p;
+}
+}  // namespace
+
+Person medianWoman() { return ofStature(64_in); }
+Person tallMan() { return ofStature(73.6_in); }
+
+std::string namesOf(const std::vector<const Person*>& people) {
+  std::string names;
+  for (std::size_t i = 0; i < people.size(); ++i) {
+    if (i > 0) names += i + 1 == people.size() ? " and " : ", ";
+    names += people[i]->name;
+  }
+  return names;
+}
 
 }  // namespace elbowroom

@@ -46,7 +46,7 @@ Finding findingOf(const Rule& rule, Measurement m, Length site_tolerance) {
   f.subjects = std::move(m.subjects);
   f.measured = m.measured;
   f.limit = m.limit ? m.limit : rule.limit;
-  f.limit_high = rule.limit_high;
+  f.limit_high = m.limit_high ? m.limit_high : rule.limit_high;
   f.compare = rule.compare;
   f.places = std::move(m.places);
   f.detail = std::move(m.detail);

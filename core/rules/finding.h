@@ -36,7 +36,8 @@ struct Finding {
   Compare compare = Compare::atLeast;
   std::optional<Quantity> short_by;      // > 0 when short
   std::vector<Place> places;             // at least one, except for notApplicable
-  std::string detail;                    // key of an extra sentence in the text catalogue; may be empty
+  std::string detail;                    // key of an extra sentence in the text catalogue, after a colon the
+                                         // words that go into it ("fits-not:Ada"); may be empty
   std::string fact;                      // outcome unknown: the fact of the first subject (none: of the room) that
                                          // is not stated; a key of core/plan/facts.h or of a plain field
                                          // ("ceiling.height", "basins", "curb", ...); may be empty

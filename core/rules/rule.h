@@ -29,6 +29,7 @@ struct Measurement {
   std::string detail = {};
   std::optional<Quantity> limit = {};  // overrides the rule's when it depends on the subject
   std::string fact = {};               // what the plan would have to state (Finding::fact)
+  std::optional<Quantity> limit_high = {};  // likewise
 };
 
 struct CheckInput;  // core/rules/check_input.h: layout + shared measures, computed once, and the rule that asks

@@ -111,7 +111,7 @@ std::string subjectsText(const Finding& f, const Option& option) {
 FindingText textOf(const Finding& f, const Option& option, Unit unit) {
   FindingText text;
   text.outcome = wordOf(f.outcome);
-  text.detail = words::detailOf(f.detail);
+  text.detail = words::detailWith(f.detail);
   const std::string who = subjectsText(f, option);
   const Rule* rule = findRule(f.book, f.rule);
   const std::string title(rule != nullptr ? rule->title : std::string_view(f.rule));

@@ -41,6 +41,13 @@ constexpr std::array kDetails{
     DetailEntry{
         "basins-as-far-apart-as-allowed",
         "Taken as far apart as the sides allow, with basins 15 inches across, the smallest usual size."},
+    DetailEntry{"fits", "Measured for {}."},
+    DetailEntry{"fits-not", "Does not suit {}."},
+    DetailEntry{"step-for", "A step as high as what is missing lets {} use it."},
+    DetailEntry{"helper-for", "Somebody may have to help {}."},
+    DetailEntry{"for-tall-man", "The plan names nobody; measured for a tall man (95 of 100 are smaller)."},
+    DetailEntry{"for-median-woman", "The plan names nobody; measured for a woman of medium height (64 inches)."},
+    DetailEntry{"for-anybody", "The plan names nobody; measured for an adult of medium height."},
 };
 
 }  // namespace
@@ -55,6 +62,14 @@ std::string_view detailOf(std::string_view key) {
   for (const DetailEntry& entry : kDetails)
     if (entry.key == key) return entry.sentence;
   return {};
+}
+
+std::string detailWith(std::string_view detail) {
+  const std::size_t colon = detail.find(':');
+  std::string sentence(detailOf(detail.substr(0, colon)));
+  if (const std::size_t at = sentence.find("{}"); colon != std::string_view::npos && at != std::string::npos)
+    sentence.replace(at, 2, detail.substr(colon + 1));
+  return sentence;
 }
 
 }  // namespace elbowroom::words

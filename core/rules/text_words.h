@@ -2,6 +2,7 @@
 // core/rules/text*.cpp.
 #pragma once
 
+#include <string>
 #include <string_view>
 
 namespace elbowroom::words {
@@ -13,5 +14,7 @@ struct YesNo {
 YesNo yesNoOf(std::string_view rule_id);
 // The extra sentence behind a detail key; empty for an unknown or empty key.
 std::string_view detailOf(std::string_view key);
+// The same for "key:words", with the words in the place of {}.
+std::string detailWith(std::string_view detail);
 
 }  // namespace elbowroom::words

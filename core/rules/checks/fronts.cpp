@@ -64,13 +64,12 @@ Stretch clearestStretch(const Layout& layout, const PlacedFixture& f, Length wid
 }
 
 template <typename Wanted>
-std::vector<Measurement> stretchFronts(const CheckInput& in, Wanted wanted, Length width,
-                                       const char* detail) {
+std::vector<Measurement> stretchFronts(const CheckInput& in, Wanted wanted, Length width, const char* detail,
+                                       Length limit) {
   std::vector<Measurement> found;
   for (std::size_t i = 0; i < in.layout.fixtures.size(); ++i) {
     const PlacedFixture& f = in.layout.fixtures[i];
     if (!counts(f) || !wanted(f) || in.layout.room.empty()) continue;
-    const Length limit = limitOf(in);
     Stretch best{f.front, in.around[i].front};
     const bool partly = best.ahead.distance < limit && f.fixture.width > width;
     if (partly) best = clearestStretch(in.layout, f, width);
@@ -87,10 +86,13 @@ std::vector<Measurement> stretchFronts(const CheckInput& in, Wanted wanted, Leng
 std::vector<Measurement> toiletFronts(const CheckInput& in) { return fullFronts(in, isToilet); }
 std::vector<Measurement> basinFronts(const CheckInput& in) { return fullFronts(in, isBasin); }
 std::vector<Measurement> bathFronts(const CheckInput& in) {
-  return stretchFronts(in, isBath, 30_in, "clearest-30");
+  return bathFrontsFor(in, limitOf(in));
+}
+std::vector<Measurement> bathFrontsFor(const CheckInput& in, Length limit) {
+  return stretchFronts(in, isBath, 30_in, "clearest-30", limit);
 }
 std::vector<Measurement> showerFronts(const CheckInput& in) {
-  return stretchFronts(in, isShower, 22_in, "clearest-22");
+  return stretchFronts(in, isShower, 22_in, "clearest-22", limitOf(in));
 }
 
 std::vector<Measurement> toiletWideFronts(const CheckInput& in) {

@@ -11,6 +11,8 @@ std::vector<Measurement> basinFronts(const CheckInput&);
 // Over the clearest 30 in of the open side: the texts name a depth and no length, and a toilet beside the
 // bath stands before part of it in every small room.
 std::vector<Measurement> bathFronts(const CheckInput&);
+// The same, its zones drawn up to another limit than the rule's.
+std::vector<Measurement> bathFrontsFor(const CheckInput&, Length limit);
 // Over the clearest 22 in of the front, the narrowest entry a shower may have.
 std::vector<Measurement> showerFronts(const CheckInput&);
 // Ahead of each toilet over a width of 30 in (15 in to either side of the centreline).

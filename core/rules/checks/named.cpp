@@ -5,6 +5,7 @@
 #include "core/rules/checks/doors.h"
 #include "core/rules/checks/floor.h"
 #include "core/rules/checks/fronts.h"
+#include "core/rules/checks/people.h"
 #include "core/rules/checks/room.h"
 #include "core/rules/checks/showers.h"
 #include "core/rules/checks/sides.h"
@@ -54,6 +55,19 @@ constexpr NamedMeasure kNamed[] = {
     {"basin-spacing-20", basinSpacing20},
     // toilet_clearance.h
     {"toilet-clearances", toiletClearances},
+    // people.h
+    {"knees-at-toilets", kneesAtToilets},
+    {"elbows-at-toilets", elbowsAtToilets},
+    {"bending-at-basins", bendingAtBasins},
+    {"kneeling-at-baths", kneelingAtBaths},
+    {"rims-of-baths", rimsOfBaths},
+    {"passing-at-basins", passingAtBasins},
+    {"helping-at-basins", helpingAtBasins},
+    {"helper-beside-toilets", helperBesideToilets},
+    {"basin-heights-for-adults", basinHeightsForAdults},
+    {"basin-heights-for-children", basinHeightsForChildren},
+    {"basin-heights-for-chairs", basinHeightsForChairs},
+    {"top-shelves", topShelves},
 };
 
 }  // namespace

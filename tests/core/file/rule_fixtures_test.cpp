@@ -38,7 +38,13 @@ bool isMet(const Finding& f) { return f.outcome == Outcome::clear || f.outcome =
 
 // Rules that cannot be missed alone: a rectangle below 900 sq in is also narrower than 30 in.
 const std::map<std::string, std::set<std::string>> kCompanions{
-    {"us-residential/shower-area", {"shower-size"}}};
+    {"us-residential/shower-area", {"shower-size"}},
+    // Nobody's knees, elbows or feet take as much floor as the guidelines keep clear for everybody.
+    {"comfort/toilet-knees", {"toilet-clear-front"}},
+    {"comfort/toilet-elbows", {"toilet-centreline-side"}},
+    {"comfort/bath-kneel", {"bath-clear-front"}},
+    // A child and a helper are two who pass each other.
+    {"comfort/basin-help-child", {"basin-pass-behind"}}};
 
 TEST(RuleFixtures, TheQuietPlanIsMet) {
   for (const Rule& rule : allRules()) {
@@ -143,6 +149,14 @@ const std::map<std::string, Knob>& knobs() {
        [](Plan& p, Length clear) { p.options[0].openings.at(0).width = clear + 1.875_in; }},
       {"turning-space", [](Plan& p, Length across) { roomWidth(p, across); }},
       {"dressing-circle", [](Plan& p, Length across) { roomWidth(p, across); }},
+      {"basin-pass-behind", depthBeforeFirst},
+      {"basin-help-child", depthBeforeFirst},
+      {"toilet-helper",
+       [](Plan& p, Length beside) {  // the left side is the roomier one
+         alongFromTheLeft(p, first(p).width / 2 + beside);
+         roomWidth(p, first(p).width + beside);
+       }},
+      {"basin-height-seated", [](Plan& p, Length height) { first(p).height = height; }},
       {"toilet-clear-front-wide",
        [](Plan& p, Length ahead) { p.options[0].fixtures.at(1).depth = 72_in - 28_in - ahead; }},
   };
@@ -166,12 +180,14 @@ TEST(RuleFixtures, AtTheLimitAndASixteenthToEitherSide) {
     if (knob == knobs().end()) continue;
     SCOPED_TRACE(std::string(rule.book) + "/" + std::string(rule.id));
     const Length limit = std::get<Length>(rule.limit);
+    // `off` to the good side: above a least figure, below a greatest one.
     const auto at = [&](Length off) {
       Plan plan = load(rule, "quiet");
-      knob->second(plan, limit + off);
+      const Length figure = rule.compare == Compare::atMost ? limit - off : limit + off;
+      knob->second(plan, figure);
       Finding f = onlyFinding(plan, rule);
       if (f.measured) {
-        EXPECT_NEAR(std::get<Length>(*f.measured).inches(), (limit + off).inches(), kSearched);
+        EXPECT_NEAR(std::get<Length>(*f.measured).inches(), figure.inches(), kSearched);
       }
       return f;
     };
