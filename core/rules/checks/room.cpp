@@ -64,7 +64,7 @@ std::vector<Measurement> ceilingHeight(const CheckInput& in) {
   if (const auto& height = in.layout.option.room.ceiling.height)
     m.measured = *height;
   else
-    m.detail = "ceiling-not-stated";
+    m.detail = "ceiling-not-stated", m.fact = "ceiling.height";
   return {m};
 }
 

@@ -37,7 +37,7 @@ std::vector<Measurement> centrelineSides(const CheckInput& in, Wanted wanted) {
 }
 
 Measurement basinCountUnknown(const PlacedFixture& f) {
-  return {.subjects = {f.fixture.id}, .places = {pointAt(f.center)}, .detail = "basins-not-stated"};
+  return {.subjects = {f.fixture.id}, .places = {pointAt(f.center)}, .detail = "basins-not-stated", .fact = "basins"};
 }
 
 }  // namespace

@@ -19,6 +19,7 @@ Rule showerSize() {
                  .read_at = "on-line copy of the design standards booklet, page 49"},
       .grade = Grade::verifiedSecondHand,
       .why = "Room to turn and to bend without touching the walls.",
+      .mends = {Mend::wider},
   };
 }
 

@@ -19,6 +19,7 @@ Rule ceilingHeight() {
                  .read_at = "thebuildingcodeforum.com post 198504 (text of a state code based on it)"},
       .grade = Grade::verifiedSecondHand,
       .why = "A tall person must be able to stand upright everywhere that matters.",
+      .mends = {Mend::state},
   };
 }
 

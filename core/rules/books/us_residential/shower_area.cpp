@@ -18,6 +18,7 @@ Rule showerArea() {
                             "2018/6"},
       .grade = Grade::verifiedSecondHand,
       .why = "The least floor on which a person can wash standing up.",
+      .mends = {Mend::wider},
   };
 }
 

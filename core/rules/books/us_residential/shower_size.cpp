@@ -21,6 +21,7 @@ Rule showerSize() {
                             "howtolookatahouse.com 2018/6"},
       .grade = Grade::verifiedSecondHand,
       .why = "Narrower than this, elbows meet the walls and one cannot turn or bend.",
+      .mends = {Mend::wider},
   };
 }
 

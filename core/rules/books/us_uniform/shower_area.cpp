@@ -17,6 +17,7 @@ Rule showerArea() {
                  .read_at = "eofficial.org, uniform codes spotlight of 13 March 2025 (publisher)"},
       .grade = Grade::verified,
       .why = "The least floor on which a person can wash standing up.",
+      .mends = {Mend::wider},
   };
 }
 

@@ -21,6 +21,7 @@ Rule showerSize() {
                  .read_at = "eofficial.org, uniform codes spotlight of 13 March 2025 (publisher)"},
       .grade = Grade::verified,
       .why = "Narrower than this, elbows meet the walls and one cannot turn or bend.",
+      .mends = {Mend::wider},
   };
 }
 
