@@ -14,6 +14,7 @@
 #include <fstream>
 #include <memory>
 
+#include "core/file/book_file.h"
 #include "core/file/plan_file.h"
 #include "core/file/report_json.h"
 #include "ui/render/paint.h"
@@ -55,12 +56,23 @@ std::size_t optionIndex(const Plan& plan, const Options& options) {
                                     *options.option, known)};
 }
 
+void addBooks(const Options& options) {
+  for (const std::string& file : options.with_books)
+    if (const auto added = loadAndAddBook(file); !added) throw Refused{kUsage, added.error().message};
+  for (const std::string& id : options.books) {
+    if (findBook(id) != nullptr) continue;
+    std::string known;
+    for (const Book& book : allBooks()) known += fmt::format("{}{}", known.empty() ? "" : ", ", book.id);
+    throw Refused{kUsage, fmt::format("There is no book \"{}\"; the books are {}.", id, known)};
+  }
+}
+
 BookChoice booksFor(const Plan& plan, const Options& options) {
   BookChoice choice = choiceOf(plan);
   if (!options.books.empty()) choice.books = options.books;
   for (const std::string& id : choice.books) {
     if (findBook(id) == nullptr)
-      complain(fmt::format("{}: at /books: the book \"{}\" is not known; nothing is checked from it.",
+      complain(fmt::format("{}: at /books: the book \"{}\" is not there; nothing is checked from it (--with-book adds a book of your own).",
                            options.file, id));
   }
   return choice;
@@ -156,6 +168,7 @@ Exit runDraw(const Options& options) {
 }
 
 Exit run(const Options& options) {
+  addBooks(options);
   switch (options.verb) {
     case Verb::check:
       return runCheck(options);
@@ -166,7 +179,7 @@ Exit run(const Options& options) {
     case Verb::compare:
       return runCompare(options);
     case Verb::books:
-      answer(options.json ? booksJson() : booksText());
+      answer(options.json ? booksJson(options.books) : booksText(options.books));
       return kNothingShort;
     case Verb::help:
       answer(helpText());

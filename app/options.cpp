@@ -9,8 +9,6 @@
 #include <stdexcept>
 #include <string_view>
 
-#include "core/rules/rule.h"
-
 namespace elbowroom {
 
 namespace {
@@ -28,11 +26,11 @@ struct VerbInfo {
 
 const std::vector<VerbInfo>& verbs() {
   static const std::vector<VerbInfo> all{
-      {Verb::check, "check", true, {"--option", "--book", "--json"}},
+      {Verb::check, "check", true, {"--option", "--book", "--with-book", "--json"}},
       {Verb::measure, "measure", true, {"--option", "--json"}},
-      {Verb::draw, "draw", true, {"--to", "--option", "--book", "--paper"}},
-      {Verb::compare, "compare", true, {"--book", "--json"}},
-      {Verb::books, "books", false, {"--json"}},
+      {Verb::draw, "draw", true, {"--to", "--option", "--book", "--with-book", "--paper"}},
+      {Verb::compare, "compare", true, {"--book", "--with-book", "--json"}},
+      {Verb::books, "books", false, {"--book", "--with-book", "--json"}},
   };
   return all;
 }
@@ -59,13 +57,6 @@ Paper paperOf(const std::string& key) {
   for (const Paper paper : {Paper::letter, Paper::tabloid, Paper::a4, Paper::a3})
     known.emplace_back(keyOf(paper));
   throw UsageError(fmt::format("There is no paper \"{}\"; the papers are {}.", key, listed(known)));
-}
-
-std::string bookOf(const std::string& id) {
-  if (findBook(id) != nullptr) return id;
-  std::vector<std::string> known;
-  for (const Book& book : allBooks()) known.emplace_back(book.id);
-  throw UsageError(fmt::format("There is no book \"{}\"; the books are {}.", id, listed(known)));
 }
 
 class Parser {
@@ -136,7 +127,7 @@ class Parser {
       const std::vector<std::string> known(info_->options.begin(), info_->options.end());
       throw UsageError(fmt::format("{} knows no option {}; it takes {}.", info_->word, name, listed(known)));
     }
-    if (name != "--book" && !seen_.insert(name).second)
+    if (name != "--book" && name != "--with-book" && !seen_.insert(name).second)
       throw UsageError(fmt::format("{} is given twice.", name));
     if (name == "--json") {
       if (equals != std::string::npos) throw UsageError("--json takes no value.");
@@ -147,7 +138,8 @@ class Parser {
       throw UsageError(fmt::format("{} needs a value.", name));
     const std::string value = equals == std::string::npos ? takeWord() : word.substr(equals + 1);
     if (name == "--option") options_.option = value;
-    if (name == "--book") options_.books.push_back(bookOf(value));
+    if (name == "--book") options_.books.push_back(value);
+    if (name == "--with-book") options_.with_books.push_back(value);
     if (name == "--to") options_.to = value;
     if (name == "--paper") options_.paper = paperOf(value);
   }
@@ -198,22 +190,23 @@ std::string helpText() {
 
 elbowroom [FILE]
     Opens the window.
-elbowroom check FILE [--option NAME] [--book ID]... [--json]
+elbowroom check FILE [--option NAME] [--book ID]... [--with-book FILE.json]... [--json]
     Every rule that applies, with the measured and the needed figure and the source.
 elbowroom measure FILE [--option NAME] [--json]
     Free floor, turning circle, doors, routes.
 elbowroom draw FILE --to OUT.pdf|OUT.svg [--option NAME] [--book ID]...
-               [--paper letter|tabloid|a4|a3]
+               [--with-book FILE.json]... [--paper letter|tabloid|a4|a3]
     Dimensioned sheets.
-elbowroom compare FILE [--book ID]... [--json]
+elbowroom compare FILE [--book ID]... [--with-book FILE.json]... [--json]
     All options of the plan side by side.
-elbowroom books [--json]
-    Every rule with its limit and source.
+elbowroom books [--book ID]... [--with-book FILE.json]... [--json]
+    Every rule with its limit, source, grade and reason; with --json also the measures for books of your own.
 elbowroom --help | --version
 
 NAME is an option of the plan; without it the first one is taken. --book takes the place of the plan's own
-choice of books and may be given several times. Lengths in JSON are inches. A plan file that is called like
-a verb is named ./check.
+choice of books and may be given several times. --with-book adds a book of your own (resources/book.schema.json)
+that the plan or --book may name. Lengths in JSON are inches. A plan file that is called like a verb is named
+./check.
 
 Exit status: 0 nothing short (measure, draw, books: done); 1 something is short at the level "required"
 (check; compare: in any option); 2 wrong usage, or a file cannot be read or written; 3 an error of Elbowroom

@@ -16,7 +16,8 @@ struct Options {
   std::string usage_error;            // Verb::usage: what is wrong, one sentence
   std::string file;                   // the plan; may be empty for the window
   std::optional<std::string> option;  // name of an option of the plan; unset: the first one
-  std::vector<std::string> books;     // ids of known books; empty: those the plan names
+  std::vector<std::string> books;     // ids; empty: those the plan names (books: all)
+  std::vector<std::string> with_books;  // files of books to add first
   bool json = false;
   std::string to;  // draw: the file to write, ending with .pdf or .svg
   std::optional<Paper> paper;  // unset: letter for plans in inches, A4 for plans in millimetres

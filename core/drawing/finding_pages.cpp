@@ -28,6 +28,10 @@ std::string joined(std::initializer_list<std::string> parts) {
   return text;
 }
 
+std::string sentence(const std::string& text) {
+  return text.empty() || text.back() == '.' ? text : text + ".";
+}
+
 }  // namespace
 
 std::vector<PageContent> findingPages(const Layout& layout, const Report& report, Paper paper) {
@@ -52,9 +56,10 @@ std::vector<PageContent> findingPages(const Layout& layout, const Report& report
     for (const Finding& finding : report.findings) {
       if (!isMarked(finding)) continue;
       const FindingText text = textOf(finding, layout.option, unit);
-      const std::string source = levelText(finding.level) + ": " + text.source;
+      const std::string edition = text.edition.empty() ? "" : " (" + text.edition + ")";
+      const std::string source = levelText(finding.level) + ": " + text.source + edition;
       pages.row({{std::to_string(++number), "", true},
-                 {text.headline, joined({text.why, text.detail}), true},
+                 {text.headline, joined({text.why, text.detail, sentence(text.accepted)}), true},
                  {text.measured, ""},
                  {text.needed, ""},
                  {text.by.empty() ? text.outcome : text.by, ""},
@@ -64,6 +69,11 @@ std::vector<PageContent> findingPages(const Layout& layout, const Report& report
                 });
     }
     pages.end();
+  }
+  const std::vector<std::string> changes = changeLines(layout.settings);
+  if (!changes.empty()) {
+    pages.heading("Rules changed by you");
+    for (const std::string& line : changes) pages.paragraph(sentence(line));
   }
   return pages.take();
 }

@@ -1,11 +1,14 @@
 #include "core/file/report_json.h"
 
+#include <algorithm>
 #include <cmath>
 #include <nlohmann/json.hpp>
 
 #include "core/file/report_rules.h"
 #include "core/plan/catalogue.h"
-#include "core/rules/text.h"
+#include "core/rules/added_book.h"
+#include "core/rules/checks/named.h"
+#include "core/rules/text_rules.h"
 
 namespace elbowroom {
 
@@ -76,6 +79,9 @@ Json findingOf(const Finding& f, const Option& option, Unit unit) {
   j["why"] = text.why;
   j["source"] = text.source;
   j["grade"] = gradeOf(f);
+  j["variant"] = text.edition.empty() ? Json() : Json(text.edition);
+  j["changed"] = f.changed ? Json(f.changed_reason) : Json();
+  j["acknowledged"] = f.acknowledged.empty() ? Json() : Json(f.acknowledged);
   return j;
 }
 
@@ -131,6 +137,53 @@ Json countsOf(const Report& report) {
   return j;
 }
 
+Json settingOf(const Setting& setting) {
+  Json j{{"key", setting.key}, {"title", setting.title}};
+  j["values"] = Json::array();
+  for (const SettingValue& value : setting.values)
+    j["values"].push_back({{"value", value.value}, {"title", value.title}});
+  return j;
+}
+
+Json variantOf(const Rule& rule, const Variant& variant) {
+  Json j{{"setting", variant.setting}, {"value", variant.value}, {"off", variant.off}};
+  j["limit"] = variantWords(rule, variant, Unit::inches);
+  if (variant.limit) putQuantity(j, "limit", variant.limit);
+  if (variant.limit_high) putQuantity(j, "limit_high", variant.limit_high);
+  if (variant.source) {
+    j["source"] = sourceWords(*variant.source);
+    j["read_at"] = variant.source->read_at;
+  }
+  if (variant.grade) j["grade"] = elbowroom::keyOf(*variant.grade);
+  return j;
+}
+
+Json ruleOf(const Rule& rule) {
+  const FindingText text = textOfRule(rule, Unit::inches);
+  Json r;
+  r["id"] = rule.id;
+  r["book"] = rule.book;
+  r["title"] = rule.title;
+  r["level"] = elbowroom::keyOf(rule.level);
+  if (const checks::NamedMeasure* named = checks::nameOf(rule.measure)) r["measure"] = named->name;
+  r["compare"] = elbowroom::keyOf(rule.compare);
+  r["limit"] = limitWords(rule, Unit::inches);
+  putQuantity(r, "limit", hasOwnLimit(rule) ? std::optional(rule.limit) : std::nullopt);
+  if (rule.limit_high) putQuantity(r, "limit_high", rule.limit_high);
+  r["limit_words"] = rule.limit_words;
+  r["unit"] = rule.unit;
+  r["sizes_in"] = Json::array();
+  for (const Length size : rule.sizes) r["sizes_in"].push_back(inches(size));
+  r["source"] = text.source;
+  r["read_at"] = rule.source.read_at;
+  r["grade"] = elbowroom::keyOf(rule.grade);
+  r["grade_words"] = wordsOf(rule.grade);
+  r["why"] = rule.why;
+  r["variants"] = Json::array();
+  for (const Variant& variant : rule.variants) r["variants"].push_back(variantOf(rule, variant));
+  return r;
+}
+
 // Names come from files and may be no UTF-8.
 std::string printed(const Json& j) {
   return j.dump(1, ' ', false, nlohmann::json::error_handler_t::replace) + "\n";
@@ -147,6 +200,7 @@ std::string checkJson(const Layout& layout, const Report& report, const std::str
   j["findings"] = Json::array();
   for (const Finding& f : report.findings)
     j["findings"].push_back(findingOf(f, layout.option, layout.settings.unit));
+  j["rule_changes"] = changeLines(layout.settings);
   j["caution"] = cautionLines();
   return printed(j);
 }
@@ -199,31 +253,29 @@ std::string compareJson(const Plan& plan, const BookChoice& choice) {
   return printed(j);
 }
 
-std::string booksJson() {
+std::string booksJson(const std::vector<std::string>& only) {
+  const auto wanted = [&](std::string_view id) {
+    return only.empty() || std::find(only.begin(), only.end(), id) != only.end();
+  };
   Json j;
   j["books"] = Json::array();
-  for (const Book& book : allBooks())
-    j["books"].push_back(
-        {{"id", book.id}, {"title", book.title}, {"authority", book.authority}, {"note", book.note}});
+  for (const Book& book : allBooks()) {
+    if (!wanted(book.id)) continue;
+    Json b{{"id", book.id}, {"title", book.title}, {"authority", book.authority}, {"note", book.note}};
+    b["added"] = isAdded(book.id);
+    b["settings"] = Json::array();
+    for (const Setting& setting : book.settings) b["settings"].push_back(settingOf(setting));
+    j["books"].push_back(b);
+  }
   j["rules"] = Json::array();
-  for (const Rule& rule : allRules()) {
-    const FindingText text = textOfRule(rule, Unit::inches);
-    Json r;
-    r["id"] = rule.id;
-    r["book"] = rule.book;
-    r["title"] = rule.title;
-    r["level"] = keyOf(rule.level);
-    r["compare"] = keyOf(rule.compare);
-    r["limit"] = limitWords(rule, Unit::inches);
-    putQuantity(r, "limit", hasOwnLimit(rule) ? std::optional(rule.limit) : std::nullopt);
-    if (rule.limit_high) putQuantity(r, "limit_high", rule.limit_high);
-    r["limit_words"] = rule.limit_words;
-    r["source"] = text.source;
-    r["read_at"] = rule.source.read_at;
-    r["grade"] = keyOf(rule.grade);
-    r["grade_words"] = wordsOf(rule.grade);
-    r["why"] = rule.why;
-    j["rules"].push_back(r);
+  for (const Rule& rule : allRules())
+    if (wanted(rule.book)) j["rules"].push_back(ruleOf(rule));
+  j["measures"] = Json::array();
+  for (const checks::NamedMeasure& named : checks::namedMeasures()) {
+    j["measures"].push_back({{"name", named.name},
+                             {"gives", wordsOf(named.gives)},
+                             {"unit", named.unit},
+                             {"sizes", named.sizes}});
   }
   j["caution"] = cautionLines();
   return printed(j);

@@ -30,26 +30,11 @@ Tally tallyOf(const Report& report) {
 
 std::string_view gradeOf(const Finding& f) {
   const Rule* rule = findRule(f.book, f.rule);
-  return rule != nullptr ? keyOf(rule->grade) : std::string_view{};
-}
-
-FindingText textOfRule(const Rule& rule, Unit unit) {
-  Finding f;
-  f.rule = rule.id;
-  f.book = rule.book;
-  f.outcome = Outcome::unknown;
-  f.limit = rule.limit;
-  f.limit_high = rule.limit_high;
-  f.compare = rule.compare;
-  return textOf(f, Option{}, unit);
-}
-
-bool hasOwnLimit(const Rule& rule) { return rule.limit_words.empty() || rule.limit != Quantity(Length{}); }
-
-std::string limitWords(const Rule& rule, Unit unit) {
-  if (!rule.limit_words.empty()) return std::string(rule.limit_words);
-  if (const bool* yes = std::get_if<bool>(&rule.limit)) return *yes ? "yes" : "no";
-  return textOfRule(rule, unit).needed;
+  if (rule == nullptr) return {};
+  const auto number = static_cast<std::size_t>(f.variant);
+  if (f.variant >= 0 && number < rule->variants.size() && rule->variants[number].grade)
+    return keyOf(*rule->variants[number].grade);
+  return keyOf(rule->grade);
 }
 
 }  // namespace elbowroom

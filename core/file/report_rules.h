@@ -18,11 +18,5 @@ Tally tallyOf(const Report&);
 
 // The key of the grade of the finding's rule; empty when there is no such rule.
 std::string_view gradeOf(const Finding&);
-// Source, grade and needed figure of a rule nobody has measured yet.
-FindingText textOfRule(const Rule&, Unit);
-// False: the limit depends on the subject and the rule's own figure stands for nothing.
-bool hasOwnLimit(const Rule&);
-// "at least 15\"", "16\" to 18\"", "twice the leaf plus 1 in", "yes".
-std::string limitWords(const Rule&, Unit);
 
 }  // namespace elbowroom

@@ -2,12 +2,13 @@
 
 #include <algorithm>
 
-#include "core/rules/text_quantity.h"
 #include "core/base/length_text.h"
 #include "core/file/report_json.h"
 #include "core/file/report_rules.h"
 #include "core/plan/catalogue.h"
-#include "core/rules/text.h"
+#include "core/rules/added_book.h"
+#include "core/rules/text_rules.h"
+#include "core/rules/text_quantity.h"
 
 namespace elbowroom {
 
@@ -34,9 +35,10 @@ std::string findingText(const Finding& f, const Option& option, Unit unit) {
   lines += '\n';
   if (!text.detail.empty()) lines += fmt::format("    {}\n", text.detail);
   if (f.outcome == Outcome::shortfall) lines += fmt::format("    {}\n", text.why);
+  if (!text.accepted.empty()) lines += fmt::format("    {}\n", text.accepted);
   const bool says_needed = f.outcome == Outcome::shortfall || text.needed.empty();
-  lines += fmt::format("    {}{}; {} ({}).\n", says_needed ? "" : fmt::format("Needs {}. ", text.needed),
-                       text.source, text.grade, f.book);
+  lines += fmt::format("    {}{}{}; {} ({}).\n", says_needed ? "" : fmt::format("Needs {}. ", text.needed),
+                       text.source, text.edition.empty() ? "" : fmt::format(" ({})", text.edition), text.grade, f.book);
   return lines;
 }
 
@@ -130,6 +132,9 @@ std::string checkText(const Layout& layout, const Report& report, const std::str
         lines += findingText(f, layout.option, unit);
     if (!lines.empty()) text += fmt::format("\n{}\n{}", group.title, lines);
   }
+  std::string changes;
+  for (const std::string& line : changeLines(layout.settings)) changes += fmt::format("  {}\n", line);
+  if (!changes.empty()) text += "\nRules changed by you\n" + changes;
   const Tally tally = tallyOf(report);
   text += fmt::format(
       "\n{} short ({} required, {} advised, {} craft), {} not stated, {} close, {} clear.\n",
@@ -197,16 +202,25 @@ std::string compareText(const Plan& plan, const BookChoice& choice) {
          tableOf(rows) + shortfalls + cautions();
 }
 
-std::string booksText() {
+std::string booksText(const std::vector<std::string>& only) {
   std::string text;
   for (const Book& book : allBooks()) {
-    text += fmt::format("{}{}: {}\n  {}. {}\n", text.empty() ? "" : "\n", book.id, book.title, book.authority,
-                        book.note);
+    if (!only.empty() && std::find(only.begin(), only.end(), book.id) == only.end()) continue;
+    text += fmt::format("{}{}: {}{}\n  {}. {}\n", text.empty() ? "" : "\n", book.id, book.title,
+                        isAdded(book.id) ? " (added)" : "", book.authority, book.note);
+    for (const Setting& setting : book.settings) {
+      std::string values;
+      for (const SettingValue& value : setting.values)
+        values += fmt::format("{}{} ({})", values.empty() ? "" : ", ", value.value, value.title);
+      text += fmt::format("  Setting {}: {}. Values: {}; the first is the default.\n", setting.key, setting.title, values);
+    }
     for (const Rule& rule : allRules()) {
       if (rule.book != book.id) continue;
-      text += fmt::format("  {} ({}): {}, {}\n    {}; {}.\n", rule.id, keyOf(rule.level), rule.title,
+      text += fmt::format("  {} ({}): {}, {}\n    {}; {}.\n    {}\n", rule.id, keyOf(rule.level), rule.title,
                           limitWords(rule, Unit::inches), textOfRule(rule, Unit::inches).source,
-                          wordsOf(rule.grade));
+                          wordsOf(rule.grade), rule.why);
+      for (const Variant& variant : rule.variants)
+        text += fmt::format("    {} {}: {}\n", variant.setting, variant.value, variantWords(rule, variant, Unit::inches));
     }
   }
   return text + cautions();

@@ -113,6 +113,7 @@ Report check(const Layout& layout, const BookChoice& choice) {
       Finding f = findingOf(*in.rule, std::move(m), choice.site_tolerance);
       f.variant = in.variant;
       f.changed = in.changed;
+      f.changed_reason = in.reason;
       f.acknowledged = reasonFor(layout.option, f);
       report.findings.push_back(std::move(f));
     }

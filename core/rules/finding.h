@@ -43,6 +43,7 @@ struct Finding {
                                          // ("ceiling.height", "basins", "curb", ...); may be empty
   int variant = -1;                      // index into Rule::variants whose figures were used; -1 the rule's own
   bool changed = false;                  // the person has changed the limit (Plan::rule_changes)
+  std::string changed_reason;            // and why
   std::string acknowledged;              // the person's reason; empty when not acknowledged
 };
 

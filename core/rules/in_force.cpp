@@ -50,7 +50,7 @@ const RuleChange* changeOf(const BookChoice& choice, const Rule& rule) {
 RulesInForce::RulesInForce(const BookChoice& choice) {
   for (const Rule& rule : allRules()) {
     if (std::find(choice.books.begin(), choice.books.end(), rule.book) == choice.books.end()) continue;
-    RuleInForce in{&rule, variantInForce(choice, rule), false};
+    RuleInForce in{&rule, variantInForce(choice, rule), false, {}};
     const Variant* variant = in.variant < 0 ? nullptr : &rule.variants[static_cast<std::size_t>(in.variant)];
     const RuleChange* change = changeOf(choice, rule);
     if ((variant != nullptr && variant->off) || (change != nullptr && change->off)) continue;
@@ -63,6 +63,7 @@ RulesInForce::RulesInForce(const BookChoice& choice) {
       if (changed) own_.back().limit = quantityOf(*change->limit);
       in.rule = &own_.back();
       in.changed = changed;
+      if (changed) in.reason = change->reason;
     }
     rules_.push_back(in);
   }

@@ -13,6 +13,7 @@ struct RuleInForce {
   const Rule* rule = nullptr;   // with the figures in force; owned by RulesInForce or the registry
   int variant = -1;             // index into the registered rule's variants
   bool changed = false;         // the person has changed the limit
+  std::string reason;           // and why
 };
 
 class RulesInForce {

@@ -86,4 +86,32 @@ std::string_view keyOf(Compare compare) {
   return {};
 }
 
+std::string_view keyOf(Mend mend) {
+  switch (mend) {
+    case Mend::slide:
+      return "slide";
+    case Mend::turn:
+      return "turn";
+    case Mend::otherHand:
+      return "other-hand";
+    case Mend::otherSwing:
+      return "other-swing";
+    case Mend::otherAction:
+      return "other-action";
+    case Mend::narrower:
+      return "narrower";
+    case Mend::wider:
+      return "wider";
+    case Mend::swap:
+      return "swap";
+    case Mend::raise:
+      return "raise";
+    case Mend::lower:
+      return "lower";
+    case Mend::state:
+      return "state";
+  }
+  return {};
+}
+
 }  // namespace elbowroom

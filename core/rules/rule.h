@@ -63,6 +63,7 @@ struct Rule {
   std::string_view unit = {};         // of an Amount: "cfm", "%", "\u00b0F"
   std::vector<Variant> variants = {};
   std::vector<Mend> mends = {};
+  std::string_view met = {}, missed = {};  // sentences of a yes/no rule; empty: core/rules/text_words.cpp has them
 };
 
 // A choice within a book: its edition, an option the text itself gives, a local amendment.
@@ -87,5 +88,6 @@ std::string_view keyOf(Grade);
 std::string_view keyOf(Level);
 std::string_view keyOf(Outcome);
 std::string_view keyOf(Compare);    // ">=", "<=", "between", "is"
+std::string_view keyOf(Mend);       // "slide", "other-hand", ...
 
 }  // namespace elbowroom

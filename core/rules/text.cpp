@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include "core/rules/text_quantity.h"
+#include "core/rules/text_rules.h"
 #include "core/rules/text_words.h"
 
 namespace elbowroom {
@@ -91,14 +92,20 @@ std::string byText(const Finding& f, const Printed& p, Unit unit) {
   return none ? "nothing to spare" : between + " to spare";
 }
 
-std::string sourceText(const Source& source) {
-  std::string text(source.document);
-  if (!source.edition.empty()) {
-    const bool a_year = source.edition.front() >= '0' && source.edition.front() <= '9';
-    text += fmt::format("{}{}", a_year ? " " : ", ", source.edition);
+// "Edition: 2020", as the book words its setting.
+std::string editionText(const Rule& rule, const Variant& variant) {
+  if (const Book* book = findBook(rule.book)) {
+    for (const Setting& setting : book->settings) {
+      if (setting.key != variant.setting) continue;
+      for (const SettingValue& value : setting.values)
+        if (value.value == variant.value) return fmt::format("{}: {}", setting.title, value.title);
+    }
   }
-  if (!source.section.empty()) text += fmt::format(", {}", source.section);
-  return text;
+  return fmt::format("{}: {}", variant.setting, variant.value);
+}
+
+std::string saidByYou(std::string_view what, const std::string& reason) {
+  return reason.empty() ? std::string(what) : fmt::format("{}: {}", what, reason);
 }
 
 std::string subjectsText(const Finding& f, const Option& option) {
@@ -117,12 +124,14 @@ FindingText textOf(const Finding& f, const Option& option, Unit unit) {
   const std::string title(rule != nullptr ? rule->title : std::string_view(f.rule));
   if (rule != nullptr) {
     text.why = rule->why;
-    const Variant* variant =
-        f.variant < 0 ? nullptr : &rule->variants.at(static_cast<std::size_t>(f.variant));
-    text.source = sourceText(variant && variant->source ? *variant->source : rule->source);
+    const auto number = static_cast<std::size_t>(f.variant);
+    const Variant* variant = f.variant < 0 || number >= rule->variants.size() ? nullptr : &rule->variants[number];
+    text.source = sourceWords(variant && variant->source ? *variant->source : rule->source);
     text.grade = wordsOf(variant && variant->grade ? *variant->grade : rule->grade);
-    if (f.changed) text.source += "; limit changed by you";
+    if (variant != nullptr) text.edition = editionText(*rule, *variant);
   }
+  if (f.changed) text.source += (text.source.empty() ? "" : "; ") + saidByYou("limit changed by you", f.changed_reason);
+  if (!f.acknowledged.empty()) text.accepted = saidByYou("Accepted by you", f.acknowledged);
   if (f.outcome == Outcome::failed) {
     text.headline = fmt::format("{}: {} could not be checked", who, title);
     return text;
@@ -133,11 +142,14 @@ FindingText textOf(const Finding& f, const Option& option, Unit unit) {
     if (f.limit && f.compare != Compare::isTrue) {
       Printed p{*f.limit, words::rounded(*f.limit, unit, Toward::nearest), {}, false};
       text.needed = neededText(f, p, unit);
+      if (std::holds_alternative<Amount>(*f.limit) && rule != nullptr && !rule->unit.empty())
+        text.needed += fmt::format(" {}", rule->unit);
     }
     return text;
   }
   if (const bool* yes = std::get_if<bool>(&*f.measured)) {
-    const words::YesNo sentences = words::yesNoOf(f.rule);
+    words::YesNo sentences = words::yesNoOf(f.rule);
+    if (rule != nullptr && !rule->met.empty()) sentences = {rule->met, rule->missed};
     const bool met = f.outcome != Outcome::shortfall;
     const std::string other =
         f.subjects.size() > 1 ? fmt::format(" and {}", subjectName(option, f.subjects[1])) : std::string();

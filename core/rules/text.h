@@ -14,16 +14,23 @@ struct FindingText {
   std::string needed;     // "at least 21\""
   std::string by;         // "short by 1 1/2\"" / "1/4\" to spare" / ""
   std::string why;
-  std::string source;     // "IRC 2009, P2705.1(5)"; "common practice, no source"
+  std::string source;     // "IRC 2009, P2705.1(5)"; "common practice, no source"; ends with "; limit changed by
+                          // you: REASON" where that is so
   std::string grade;      // how the value was checked
   std::string outcome;    // "Short", "Close", "Clear", "Not stated", ...
   std::string detail;
+  std::string edition;    // the book's setting whose figures were used: "Edition: 2020"; may be empty
+  std::string accepted;   // "Accepted by you: REASON"; may be empty
 };
 // `option` supplies names of the subjects.
 FindingText textOf(const Finding&, const Option& option, Unit unit);
 std::string quantityText(const Quantity&, Unit unit);
 std::string subjectName(const Option&, const ElementId&);  // "Toilet", "Door d1", "Wall n", the person's own name
 std::string troubleText(const Trouble&, const Option&, Unit unit);
+
+// What the person has changed about rules of the plan's books, one line each with its reason: "Comfort, clear floor in
+// front: limit 24\" instead of 30\" (guests)".
+std::vector<std::string> changeLines(const Plan&);
 
 // The caution of design.md section 8, whole.
 std::vector<std::string> cautionLines();

@@ -240,6 +240,65 @@ TEST_F(Headless, CompareSetsAllOptionsSideBySide) {
   EXPECT_NE(person.out.find("Crowded"), std::string::npos);
 }
 
+// A book of one's own (invented example): a door of 31 in clear, which a 30 in leaf never leaves.
+const std::string kBook = R"book({"format": "elbowroom-book", "version": 1, "id": "ours", "title": "Ours",
+ "authority": "The family", "rules": [{"id": "wide-door", "title": "clear opening", "level": "advised",
+ "measure": "door-clear-openings", "compare": ">=", "limit": {"value": 31, "unit": "in"},
+ "source": {"document": "Our own wish"}, "grade": "memory", "why": "The laundry basket gets through."}]})book";
+
+TEST_F(Headless, ABookOfOnesOwnIsCheckedComparedListedAndDrawn) {
+  const std::string book = folder_.write("ours.json", kBook);
+  const Json checked = parsed(runProgram({"check", plan_, "--with-book", book, "--book", "ours", "--json"}));
+  ASSERT_EQ(checked.at("findings").size(), 1u);
+  EXPECT_EQ(checked.at("findings")[0].at("rule"), "wide-door");
+  EXPECT_EQ(checked.at("findings")[0].at("outcome"), "short");
+  EXPECT_EQ(checked.at("findings")[0].at("limit_in").get<double>(), 31);
+  const std::string plan = folder_.write("o.elbowroom", planWith(R"(, "ours")"));
+  EXPECT_EQ(runProgram({"check", plan, "--with-book", book}).err, "") << "the plan's book is there now";
+  const Json compared = parsed(runProgram({"compare", plan, "--with-book", book, "--json"}));
+  EXPECT_NE(compared.dump().find("wide-door"), std::string::npos);
+  const Json listed = parsed(runProgram({"books", "--with-book", book, "--book", "ours", "--json"}));
+  ASSERT_EQ(listed.at("rules").size(), 1u);
+  EXPECT_EQ(listed.at("rules")[0].at("why"), "The laundry basket gets through.");
+  EXPECT_GT(listed.at("measures").size(), 20u);
+  EXPECT_NE(runProgram({"books", "--with-book", book}).out.find("ours: Ours (added)"), std::string::npos);
+  const std::string svg = folder_.file("ours.svg");
+  EXPECT_EQ(runProgram({"draw", plan, "--with-book", book, "--to", svg}).status, 0);
+  EXPECT_NE(contentOf(svg).find("basket"), std::string::npos);
+}
+
+TEST_F(Headless, ABadBookIsRefusedWithFileRuleAndReason) {
+  std::string text = kBook;
+  text.replace(text.find("door-clear-openings"), 19, "door-clear-opening");
+  const std::string book = folder_.write("bad.json", text);
+  for (const std::vector<std::string>& words :
+       {std::vector<std::string>{"check", plan_, "--with-book", book}, {"books", "--with-book", book}}) {
+    const Said said = runProgram(words);
+    EXPECT_EQ(said.status, 2);
+    EXPECT_EQ(said.out, "");
+    EXPECT_TRUE(oneSentence(said.err)) << said.err;
+    for (const char* part : {"bad.json", "/rules/0/measure", "\"wide-door\"", "door-clear-openings"})
+      EXPECT_NE(said.err.find(part), std::string::npos) << part << " in " << said.err;
+  }
+}
+
+// Accepting a shortfall does not make the plan meet the text.
+TEST_F(Headless, AnAcceptedShortfallStillEndsWithOne) {
+  std::string text = planWith();
+  const std::string at = R"("at": [36,53], "turn": 0, "width": 18, "depth": 14}])";
+  ASSERT_NE(text.find(at), std::string::npos);
+  text.replace(text.find(at), at.size(), at + R"(,
+   "acknowledged": [{"book": "us-residential", "rule": "toilet-clear-front", "subjects": ["wc", "hamper"],
+                     "reason": "the hamper has castors"}])");
+  const Said said = runProgram({"check", folder_.write("a.elbowroom", text), "--option", "Crowded", "--json"});
+  EXPECT_EQ(said.status, 1) << said.err;
+  const Json* front = nullptr;
+  const Json j = parsed(said);
+  front = findingOf(j, "toilet-clear-front");
+  ASSERT_NE(front, nullptr);
+  EXPECT_EQ(front->at("acknowledged"), "the hamper has castors");
+}
+
 TEST_F(Headless, BooksListsEveryRule) {
   const Said said = runProgram({"books", "--json"});
   EXPECT_EQ(said.status, 0) << said.err;
