@@ -192,11 +192,11 @@ class StripBuilder {
       append(strip.list, pen.take());
     }
     for (const PlacedFixture& f : layout_.fixtures) drawFixtureOn(strip, f, index, x);
-    for (const WallItem& item : layout_.option.on_walls) {
-      if (item.wall != wall.id) continue;
-      Pen pen(frame(), item.id);
-      const double c = x + item.along.inches(), half = item.width.inches() / 2, low = item.bottom.inches();
-      pen.rectangle(Role::fixtureDetail, c - half, low, c + half, low + item.height.inches());
+    for (const PlacedWallItem& placed : layout_.on_walls) {
+      if (placed.wall != index) continue;
+      Pen pen(frame(), placed.item.id);
+      pen.rectangle(Role::fixtureDetail, (at + placed.from).inches(), placed.bottom.inches(),
+                    (at + placed.to).inches(), placed.top.inches());
       append(strip.list, pen.take());
     }
   }

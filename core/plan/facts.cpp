@@ -74,6 +74,8 @@ constexpr std::array kFacts{
              "What is the diameter of the bar?"},
     FactInfo{"header", wallItem, "niche medicine-cabinet", yesNo, "Stud cut, header planned",
              "Is a header planned where a stud is cut?"},
+    FactInfo{"surface_mounted", wallItem, "medicine-cabinet access-panel", yesNo, "On the face of the wall",
+             "Does it stand on the face of the wall instead of in it?"},
     FactInfo{"box_up", wallItem, "", length, "Box above its lower edge",
              "How far is the centre of its box above its lower edge?"},
     // on the ceiling

@@ -38,6 +38,12 @@ Layout deriveLayout(const Plan& plan, std::size_t option_index) {
   layout.openings.reserve(option.openings.size());
   for (const Opening& opening : option.openings)
     layout.openings.push_back(layout_parts::placeOpening(option, layout.walls, opening));
+  layout.on_walls.reserve(option.on_walls.size());
+  for (const WallItem& item : option.on_walls)
+    layout.on_walls.push_back(layout_parts::placeWallItem(layout.walls, item));
+  layout.on_ceiling.reserve(option.on_ceiling.size());
+  for (const CeilingItem& item : option.on_ceiling)
+    layout.on_ceiling.push_back(layout_parts::placeCeilingItem(item));
 
   layout.floor = FreeFloor(layout.room, layout.solid_outlines);
   layout.floor_with_knees = layout.knee_space_counts ? FreeFloor(layout.room, std::move(blocks)) : layout.floor;

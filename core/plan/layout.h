@@ -50,6 +50,24 @@ struct PlacedOpening {
   Outline park;             // surface sliding: the whole leaf parked beside the opening, on the room side
 };
 
+// A thing on a wall. The strip, the plan and the rules take its place from here.
+struct PlacedWallItem {
+  WallItem item;
+  int wall = -1;            // index into Layout::walls
+  Point left, right;        // its ends on the inside face, as seen facing the wall
+  Length from, to;          // the same ends along the wall, from its left end
+  Length bottom, top;       // above the finished floor
+  Length depth;             // as stated, else its kind's usual depth
+  bool recessed = false;    // the depth goes into the wall
+  Outline outline;          // on the plan, counter-clockwise; without area when it has no depth
+};
+
+struct PlacedCeilingItem {
+  CeilingItem item;
+  Length width, depth;      // as stated, else its kind's usual size
+  Outline outline;          // the rectangle round it, counter-clockwise
+};
+
 struct Layout {
   Plan settings;            // the plan without its options (unit, books, people, ...)
   Option option;
@@ -58,6 +76,8 @@ struct Layout {
   Area room_area;
   std::vector<PlacedFixture> fixtures;
   std::vector<PlacedOpening> openings;
+  std::vector<PlacedWallItem> on_walls;        // in the option's order
+  std::vector<PlacedCeilingItem> on_ceiling;   // in the option's order
   // Obstacles of the two floors below, in the order of solid fixtures; obstacle i is fixtures[solid[i]].
   std::vector<int> solid;
   std::vector<Outline> solid_outlines;

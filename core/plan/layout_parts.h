@@ -10,6 +10,10 @@ PlacedFixture placeFixture(const Option& option, const Fixture& fixture);
 // Precondition: `walls` are the option's frames.
 PlacedOpening placeOpening(const Option& option, const std::vector<WallFrame>& walls, const Opening& opening);
 
+// Precondition: `walls` are the option's frames.
+PlacedWallItem placeWallItem(const std::vector<WallFrame>& walls, const WallItem& item);
+PlacedCeilingItem placeCeilingItem(const CeilingItem& item);
+
 // The fixture's own frame: u to the right of a person facing it, v from its back to its front.
 struct FixtureFrame {
   int wall = -1;

@@ -1,6 +1,7 @@
 #include "core/plan/wall_line.h"
 
 #include "core/plan/catalogue.h"
+#include "core/plan/wall_catalogue.h"
 
 namespace elbowroom {
 
@@ -36,12 +37,18 @@ Outline roomOutline(const Room& room) {
 
 std::string wordFor(const Opening& opening) { return opening.kind == OpeningKind::door ? "door" : "window"; }
 
-std::string wordFor(const Fixture& fixture) {
-  std::string word(infoOf(fixture.kind).label);
-  if (word[0] >= 'A' && word[0] <= 'Z') word[0] = static_cast<char>(word[0] - 'A' + 'a');
+namespace {
+std::string uncapitalised(std::string word) {
+  if (!word.empty() && word[0] >= 'A' && word[0] <= 'Z') word[0] = static_cast<char>(word[0] - 'A' + 'a');
   return word;
 }
+}  // namespace
 
-std::string wordFor(const WallItem& item) { return item.kind.empty() ? "thing on the wall" : item.kind; }
+std::string wordFor(const Fixture& fixture) { return uncapitalised(std::string(infoOf(fixture.kind).label)); }
+// "L grab bar": a letter that stands for a shape stays a capital.
+std::string wordFor(const WallItem& item) {
+  const std::string label = labelOf(item);
+  return label.size() > 1 && label[1] == ' ' ? label : uncapitalised(label);
+}
 
 }  // namespace elbowroom

@@ -4,6 +4,7 @@
 #include <cctype>
 
 #include "core/plan/catalogue.h"
+#include "core/plan/wall_catalogue.h"
 #include "core/rules/text.h"
 
 namespace elbowroom {
@@ -27,6 +28,13 @@ std::string labelled(const std::string& label, const std::string& id) {
   return fmt::format("{} {}", label, numbered ? id.substr(low.size()) : id);
 }
 
+template <typename Item>
+std::string itemName(const std::vector<Item>& all, const Item& item) {
+  if (!item.name.empty()) return item.name;
+  const auto alike = std::count_if(all.begin(), all.end(), [&](const Item& i) { return i.kind == item.kind; });
+  return alike == 1 ? labelOf(item) : labelled(labelOf(item), item.id.text);
+}
+
 }  // namespace
 
 std::string subjectName(const Option& option, const ElementId& id) {
@@ -38,7 +46,8 @@ std::string subjectName(const Option& option, const ElementId& id) {
   if (const Opening* o = findOpening(option, id))
     return labelled(o->kind == OpeningKind::door ? "Door" : "Window", id.text);
   if (findWall(option, id) != nullptr) return fmt::format("Wall {}", id.text);
-  if (const WallItem* item = findWallItem(option, id)) return fmt::format("{} {}", item->kind, id.text);
+  if (const WallItem* item = findWallItem(option, id)) return itemName(option.on_walls, *item);
+  if (const CeilingItem* item = findCeilingItem(option, id)) return itemName(option.on_ceiling, *item);
   return id.text;
 }
 

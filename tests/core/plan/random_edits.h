@@ -6,6 +6,7 @@
 
 #include "core/plan/catalogue.h"
 #include "core/plan/edit.h"
+#include "core/plan/wall_catalogue.h"
 #include "tests/core/plan/hall_bath.h"
 
 namespace elbowroom::testing {
@@ -95,12 +96,14 @@ inline Opening RandomEdits::anyOpening(const Option& option) {
 inline WallItem RandomEdits::anyItem(const Option& option) {
   WallItem item;
   item.id = option.on_walls.empty() || oneIn(2) ? freshId(option, "item") : anyOf(option.on_walls).id;
-  item.kind = oneIn(2) ? "mirror" : "receptacle";
+  const auto kinds = wallKinds();
+  item.kind = oneIn(8) ? "ladder" : kinds[static_cast<std::size_t>(upTo(static_cast<int>(kinds.size()) - 1))].key;
   item.wall = anyWall(option);
   item.along = between(0, 96);
   item.bottom = between(0, 80);
   item.width = between(0, 36);
   item.height = between(0, 40);
+  if (oneIn(3)) item.depth = between(0, 12);
   return item;
 }
 
