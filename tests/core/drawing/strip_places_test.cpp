@@ -11,7 +11,7 @@ namespace {
 
 using namespace literals;
 
-constexpr int kSequences = 300;
+constexpr int kSequences = 600;
 constexpr int kEdits = 25;
 
 std::optional<Box> drawnBox(const WallStripDrawing& strip, const ElementId& id) {
