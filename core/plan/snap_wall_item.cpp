@@ -23,6 +23,7 @@ std::string_view wordsOf(WallSnapReason reason) {
     case WallSnapReason::ceiling: return "up to the ceiling";
     case WallSnapReason::rim: return "on the rim";
     case WallSnapReason::eye: return "middle at eye level";
+    case WallSnapReason::usual: return "at its usual height";
     case WallSnapReason::itemMiddle: return "middles level";
     case WallSnapReason::itemTop: return "tops level";
     case WallSnapReason::itemBottom: return "level with an edge";
@@ -128,7 +129,8 @@ std::vector<Target> heightTargets(const Problem& p, Length middle, Length top, s
   targets.push_back({top - p.height, {WallSnapReason::ceiling, {}, {}, {}}, 0});
   for (const HeightLine& eye : eyes)
     targets.push_back({eye.height - p.height / 2,
-                       {WallSnapReason::eye, {}, eye.name, Segment{{Length{}, eye.height}, {p.wall.length, eye.height}}},
+                       {eye.name.empty() ? WallSnapReason::usual : WallSnapReason::eye, {}, eye.name,
+                        Segment{{Length{}, eye.height}, {p.wall.length, eye.height}}},
                        2});
   for (const WallBox& box : p.others) {
     if (findFixture(p.layout.option, box.id)) {

@@ -31,12 +31,12 @@ std::optional<Length> ceilingOn(const Layout&, const ElementId& wall, Length alo
 
 enum class WallSnapReason {
   none, corner, wallCentre, fixtureCentre, openingCentre, itemCentre, itemEdge, bayCentre,  // along
-  floor, ceiling, rim, eye, itemMiddle, itemTop, itemBottom,                                // in height
+  floor, ceiling, rim, eye, usual, itemMiddle, itemTop, itemBottom,                         // in height
   step
 };
 std::string_view wordsOf(WallSnapReason);  // "on a centreline below", "with its middle at eye level", ...
 
-// A named height: eye level of a person.
+// A height for the middle of a thing: eye level of the person named, or, without a name, the usual one of its kind.
 struct HeightLine {
   std::string name;
   Length height;
