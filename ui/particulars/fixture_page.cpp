@@ -8,6 +8,7 @@
 
 #include "core/plan/catalogue.h"
 #include "core/rules/text.h"
+#include "ui/particulars/glass_form.h"
 #include "ui/particulars/pages.h"
 #include "ui/session/session.h"
 #include "ui/widgets/figures.h"
@@ -46,6 +47,9 @@ FixturePage::FixturePage(Session& session, QWidget* parent) : Page(session, pare
   for (LengthEdit* edit : {width_, depth_, height_}) edit->setRange(1_in, 240_in);
   buildPlace();
   buildKind();
+  glass_ = new GlassForm(
+      [this](const std::function<void(Fixture&)>& change, LengthEdit* from) { put(change, from); }, this);
+  addWide(glass_);
   auto* remove = new QPushButton(tr("Remove from the plan"), this);
   addWide(remove);
 
@@ -226,6 +230,8 @@ void FixturePage::refreshKind(const Fixture& f) {
   const bool basin = f.kind == FixtureKind::basin || f.kind == FixtureKind::vanity;
   for (QWidget* each : {bowl_, tank_width_, tank_depth_}) setShown(each, toilet);
   setShown(curb_, shower);
+  glass_->setVisible(shower);
+  if (shower) glass_->refresh(f, unit);
   setShown(basins_, basin);
   const bool knees = mayHaveKneeSpace(f.kind) || f.knee_space;
   knee_->setVisible(knees);

@@ -44,6 +44,11 @@ OpeningPage::OpeningPage(Session& session, QWidget* parent) : Page(session, pare
   right_->setToolTip(tr("Right corner of the wall to the nearer jamb, seen from inside"));
   for (LengthEdit* edit : {width_, window_width_, height_}) edit->setRange(6_in, 240_in);
   thickness_->setRange(0.5_in, 4_in);
+  const QStringList known{tr("not stated"), tr("Yes"), tr("No")};
+  closer_ = addChoice(tr("Closer"), known);
+  latch_ = addChoice(tr("Latch"), known);
+  closer_->setToolTip(tr("Whether it closes by itself"));
+  latch_->setToolTip(tr("Whether it latches when shut"));
   remove_ = new QPushButton(tr("Remove from the plan"), this);
   addWide(remove_);
 
@@ -61,6 +66,13 @@ OpeningPage::OpeningPage(Session& session, QWidget* parent) : Page(session, pare
           [=, this](int i) { put([=](Opening& o) { o.toward = hand(i); }); });
   connect(swing_, &QComboBox::activated, this,
           [this](int i) { put([i](Opening& o) { o.swing = i == 0 ? Swing::in : Swing::out; }); });
+  const auto stated = [this](QComboBox* box, std::optional<bool> Opening::*member) {
+    connect(box, &QComboBox::activated, this, [this, member](int i) {
+      put([=](Opening& o) { o.*member = i == 0 ? std::nullopt : std::optional(i == 1); });
+    });
+  };
+  stated(closer_, &Opening::closer);
+  stated(latch_, &Opening::latch);
   for (LengthEdit* edit : {width_, window_width_})
     connect(edit, &LengthEdit::committed, this,
             [this, edit](Length l) { put([l](Opening& o) { o.width = l; }, edit); });
@@ -115,6 +127,11 @@ void OpeningPage::refresh() {
   setShown(width_, door && o->action != DoorAction::cased);
   setShown(window_width_, !door || o->action == DoorAction::cased);
   setShown(sill_, !door);
+  setShown(closer_, door && o->action != DoorAction::cased);
+  setShown(latch_, door && o->action != DoorAction::cased);
+  const auto index = [](const std::optional<bool>& stated) { return !stated ? 0 : *stated ? 1 : 2; };
+  closer_->setCurrentIndex(index(o->closer));
+  latch_->setCurrentIndex(index(o->latch));
   setShown(thickness_, door && o->action != DoorAction::cased);
   for (std::size_t i = 0; i < kActions.size(); ++i)
     if (kActions[i] == o->action) action_->setCurrentIndex(static_cast<int>(i));

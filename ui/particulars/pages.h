@@ -13,6 +13,9 @@ class QSpinBox;
 
 namespace elbowroom::ui {
 
+class GlassForm;
+class SlopesForm;
+
 class RoomPage : public Page {  // nothing is selected
   Q_OBJECT
  public:
@@ -23,6 +26,7 @@ class RoomPage : public Page {  // nothing is selected
  private:
   QLineEdit* name_;
   LengthEdit* ceiling_;
+  SlopesForm* slopes_;
   QLabel *area_, *free_;
 };
 
@@ -37,8 +41,8 @@ class WallPage : public Page {
   const Wall* wall() const;
   void put(const std::function<void(Wall&)>& change, LengthEdit* from = nullptr);
   QLabel* length_;
-  LengthEdit* thickness_;
-  QCheckBox *exterior_, *plumbing_;
+  LengthEdit *thickness_, *first_stud_, *spacing_;
+  QCheckBox *exterior_, *plumbing_, *studs_;
 };
 
 class OpeningPage : public Page {
@@ -51,7 +55,7 @@ class OpeningPage : public Page {
  private:
   const Opening* opening() const;
   void put(const std::function<void(Opening&)>& change, LengthEdit* from = nullptr);
-  QComboBox *action_, *hinge_, *swing_, *toward_;
+  QComboBox *action_, *hinge_, *swing_, *toward_, *closer_, *latch_;
   LengthEdit *width_, *window_width_, *height_, *sill_, *left_, *right_, *thickness_;
   QPushButton* remove_;
 };
@@ -78,6 +82,7 @@ class FixturePage : public Page {
   QCheckBox* knee_;
   LengthEdit *knee_height_, *knee_depth_, *curb_, *bowl_, *tank_width_, *tank_depth_;
   QSpinBox* basins_;
+  GlassForm* glass_;
 };
 
 class WallItemPage : public Page {
@@ -89,8 +94,28 @@ class WallItemPage : public Page {
 
  private:
   const WallItem* item() const;
-  void put(const std::function<void(WallItem&)>& change, LengthEdit* from);
-  LengthEdit *along_, *bottom_, *width_, *height_;
+  void put(const std::function<void(WallItem&)>& change, LengthEdit* from = nullptr);
+  void connectPlace();
+  void connectChoices();
+  void refreshChoices(const WallItem&);
+  QLineEdit* name_;
+  QComboBox *kind_, *wall_, *shower_, *person_, *status_;
+  LengthEdit *left_, *right_, *bottom_, *centre_, *width_, *height_, *depth_;
+};
+
+class CeilingItemPage : public Page {
+  Q_OBJECT
+ public:
+  explicit CeilingItemPage(Session&, QWidget* parent = nullptr);
+  QString title() const override;
+  void refresh() override;
+
+ private:
+  const CeilingItem* item() const;
+  void put(const std::function<void(CeilingItem&)>& change, LengthEdit* from = nullptr);
+  QLineEdit* name_;
+  QComboBox* kind_;
+  LengthEdit *x_, *y_, *width_, *depth_;
 };
 
 class SeveralPage : public Page {

@@ -6,6 +6,7 @@
 
 #include "ui/look/look.h"
 #include "ui/particulars/door_tryout.h"
+#include "ui/particulars/facts_form.h"
 #include "ui/particulars/pages.h"
 #include "ui/session/session.h"
 #include "ui/widgets/length_edit.h"
@@ -33,11 +34,14 @@ Particulars::Particulars(Session& session, QWidget* parent) : QScrollArea(parent
   opening_ = new OpeningPage(session_, inside);
   fixture_ = new FixturePage(session_, inside);
   item_ = new WallItemPage(session_, inside);
+  ceiling_item_ = new CeilingItemPage(session_, inside);
   several_ = new SeveralPage(session_, inside);
-  for (Page* page : {room_, wall_, opening_, fixture_, item_, several_}) {
+  for (Page* page : {room_, wall_, opening_, fixture_, item_, ceiling_item_, several_}) {
     column->addWidget(page);
     page->hide();
   }
+  facts_ = new FactsForm(session_, inside);
+  column->addWidget(facts_);
   tryout_ = new DoorTryout(session_, inside);
   column->addWidget(tryout_);
   column->addStretch(1);
@@ -64,6 +68,7 @@ Page* Particulars::wanted() const {
   if (findOpening(option, id)) return opening_;
   if (findFixture(option, id)) return fixture_;
   if (findWallItem(option, id)) return item_;
+  if (findCeilingItem(option, id)) return ceiling_item_;
   return room_;
 }
 
@@ -77,6 +82,8 @@ void Particulars::refresh() {
     ensureVisible(0, 0);
   }
   title_->setText(page_->title());
+  if (page_ == several_) facts_->hide();
+  else facts_->setThing(selectedOne(session_));
   const Opening* door = page_ == opening_ ? findOpening(session_.option(), selectedOne(session_)) : nullptr;
   tryout_->setDoor(door && door->kind == OpeningKind::door ? door->id : ElementId{});
 }

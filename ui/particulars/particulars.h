@@ -8,6 +8,7 @@ class QLabel;
 namespace elbowroom::ui {
 
 class DoorTryout;
+class FactsForm;
 class Page;
 class Session;
 
@@ -18,6 +19,7 @@ class Particulars : public QScrollArea {
 
   Page* page() const { return page_; }
   QString title() const;
+  FactsForm* facts() const { return facts_; }
 
  private:
   void refresh();
@@ -25,8 +27,9 @@ class Particulars : public QScrollArea {
 
   Session& session_;
   QLabel* title_;
-  Page *room_, *wall_, *opening_, *fixture_, *item_, *several_;
+  Page *room_, *wall_, *opening_, *fixture_, *item_, *ceiling_item_, *several_;
   Page* page_ = nullptr;
+  FactsForm* facts_;
   DoorTryout* tryout_;
 };
 

@@ -1,10 +1,10 @@
-#include <QCheckBox>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 
 #include "core/rules/text.h"
 #include "ui/particulars/pages.h"
+#include "ui/particulars/slopes_form.h"
 #include "ui/session/session.h"
 #include "ui/widgets/figures.h"
 #include "ui/widgets/length_edit.h"
@@ -27,43 +27,6 @@ void performAt(Session& session, Change change, const QString& label, const Elem
   from->keepRefused(wanted, session.lastError());
 }
 
-WallPage::WallPage(Session& session, QWidget* parent) : Page(session, parent) {
-  length_ = addFact(tr("Length"));
-  thickness_ = addLength(tr("Thickness"));
-  thickness_->setRange(0.5_in, 36_in);
-  exterior_ = addMark(tr("Exterior wall"));
-  plumbing_ = addMark(tr("Pipes run in this wall"));
-  connect(thickness_, &LengthEdit::committed, this,
-          [this](Length l) { put([l](Wall& w) { w.thickness = l; }, thickness_); });
-  connect(exterior_, &QCheckBox::clicked, this, [this](bool on) { put([on](Wall& w) { w.exterior = on; }); });
-  connect(plumbing_, &QCheckBox::clicked, this, [this](bool on) { put([on](Wall& w) { w.plumbing = on; }); });
-}
-
-const Wall* WallPage::wall() const { return findWall(session_.option(), selectedOne(session_)); }
-
-QString WallPage::title() const {
-  return QString::fromStdString(subjectName(session_.option(), selectedOne(session_)));
-}
-
-void WallPage::put(const std::function<void(Wall&)>& change, LengthEdit* from) {
-  const Wall* present = wall();
-  if (!present) return;
-  Wall next = *present;
-  change(next);
-  performAt(session_, PutWall{next}, tr("Change wall"), next.id, from);
-}
-
-void WallPage::refresh() {
-  const Wall* w = wall();
-  if (!w) return;
-  const Unit unit = session_.plan().unit;
-  for (const WallFrame& frame : session_.layout().walls)
-    if (frame.id == w->id) length_->setText(lengthWords(frame.length, unit));
-  thickness_->setLength(w->thickness, unit);
-  exterior_->setChecked(w->exterior);
-  plumbing_->setChecked(w->plumbing);
-}
-
 RoomPage::RoomPage(Session& session, QWidget* parent) : Page(session, parent) {
   name_ = new QLineEdit(this);
   name_->setPlaceholderText(tr("Title of the plan"));
@@ -71,6 +34,8 @@ RoomPage::RoomPage(Session& session, QWidget* parent) : Page(session, parent) {
   ceiling_ = addLength(tr("Ceiling height"));
   ceiling_->setMayBeEmpty(tr("not stated"));
   ceiling_->setRange(12_in, 400_in);
+  slopes_ = new SlopesForm(session_, this);
+  addWide(slopes_);
   area_ = addFact(tr("Floor area"));
   free_ = addFact(tr("Free floor"));
   connect(name_, &QLineEdit::editingFinished, this, [this] {
@@ -97,51 +62,11 @@ void RoomPage::refresh() {
     name_->setCursorPosition(0);
   }
   ceiling_->setLength(session_.option().room.ceiling.height, unit);
+  slopes_->refresh();
   const bool drawn = !session_.layout().room.empty();
   area_->setText(drawn ? areaWords(session_.report().figures.room_area, unit) : tr("not drawn yet"));
   free_->setText(drawn ? areaWords(session_.report().figures.free_floor, unit) : QString());
   setShown(free_, drawn);
-}
-
-WallItemPage::WallItemPage(Session& session, QWidget* parent) : Page(session, parent) {
-  along_ = addLength(tr("Centre from left"));
-  bottom_ = addLength(tr("Bottom above floor"));
-  width_ = addLength(tr("Width"));
-  height_ = addLength(tr("Height"));
-  width_->setRange(0.25_in, 400_in);
-  height_->setRange(0.25_in, 400_in);
-  connect(along_, &LengthEdit::committed, this,
-          [this](Length l) { put([l](WallItem& i) { i.along = l; }, along_); });
-  connect(bottom_, &LengthEdit::committed, this,
-          [this](Length l) { put([l](WallItem& i) { i.bottom = l; }, bottom_); });
-  connect(width_, &LengthEdit::committed, this,
-          [this](Length l) { put([l](WallItem& i) { i.width = l; }, width_); });
-  connect(height_, &LengthEdit::committed, this,
-          [this](Length l) { put([l](WallItem& i) { i.height = l; }, height_); });
-}
-
-const WallItem* WallItemPage::item() const { return findWallItem(session_.option(), selectedOne(session_)); }
-
-QString WallItemPage::title() const {
-  return QString::fromStdString(subjectName(session_.option(), selectedOne(session_)));
-}
-
-void WallItemPage::put(const std::function<void(WallItem&)>& change, LengthEdit* from) {
-  const WallItem* present = item();
-  if (!present) return;
-  WallItem next = *present;
-  change(next);
-  performAt(session_, PutWallItems{{next}}, tr("Change %1").arg(title()), next.id, from);
-}
-
-void WallItemPage::refresh() {
-  const WallItem* i = item();
-  if (!i) return;
-  const Unit unit = session_.plan().unit;
-  along_->setLength(i->along, unit);
-  bottom_->setLength(i->bottom, unit);
-  width_->setLength(i->width, unit);
-  height_->setLength(i->height, unit);
 }
 
 SeveralPage::SeveralPage(Session& session, QWidget* parent) : Page(session, parent) {
