@@ -3,6 +3,7 @@
 #include <cmath>
 
 #include "core/plan/snap_along.h"
+#include "core/plan/wall_defaults.h"
 #include "core/rules/text.h"
 #include "ui/canvas/tag.h"
 #include "ui/widgets/figures.h"
@@ -157,6 +158,34 @@ class TurnDrag : public Drag {
   Angle turn_;
 };
 
+class CeilingDrag : public Drag {
+ public:
+  CeilingDrag(CanvasContext& context, const CeilingItem& item, Point pressed)
+      : context_(context), item_(item), grip_(item.at - pressed) {}
+
+  void to(const Pointer& pointer) override {
+    Session& session = context_.session();
+    snapped_ =
+        snapCeilingItem(session.dragBaseLayout(), item_, pointer.plan + grip_, context_.snapRules(pointer));
+    CeilingItem moved = item_;
+    moved.at = snapped_.at;
+    session.dragTo(PutCeilingItems{{moved}}, QObject::tr("Move %1").arg(nameOf(session, item_.id)));
+  }
+  void paint(QPainter& painter) override {
+    paintGuide(context_, painter, snapped_.guide_x);
+    paintGuide(context_, painter, snapped_.guide_y);
+  }
+  QString words() const override {
+    return snapped_.guide_x || snapped_.guide_y ? reasonWords(SnapReason::alignedCentre) : QString();
+  }
+
+ private:
+  CanvasContext& context_;
+  CeilingItem item_;
+  Vector grip_;
+  SnappedCeiling snapped_;
+};
+
 // Several fixtures together: each keeps its own wall or its own turn. Selected openings stay where they are.
 class GroupDrag : public Drag {
  public:
@@ -199,6 +228,9 @@ std::unique_ptr<Drag> startDrag(CanvasContext& context, const Hit& hit, const Po
   if (hit.kind == Hit::Kind::fixture)
     for (const PlacedFixture& placed : layout.fixtures)
       if (placed.fixture.id == hit.id) return std::make_unique<FixtureDrag>(context, placed, pressed.plan);
+  if (hit.kind == Hit::Kind::ceilingItem)
+    if (const CeilingItem* item = findCeilingItem(layout.option, hit.id))
+      return std::make_unique<CeilingDrag>(context, *item, pressed.plan);
   if (hit.kind == Hit::Kind::opening)
     for (const PlacedOpening& placed : layout.openings)
       if (placed.opening.id == hit.id) return std::make_unique<OpeningDrag>(context, placed, pressed.plan);

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "core/plan/wall_catalogue.h"
+
 namespace elbowroom::ui {
 namespace {
 
@@ -16,6 +18,15 @@ bool within(const Outline& outline, const Box& box) {
   return !outline.empty() && std::all_of(outline.begin(), outline.end(), [&](Point p) {
     return p.x >= box.low.x && p.x <= box.high.x && p.y >= box.low.y && p.y <= box.high.y;
   });
+}
+
+// The rectangle round it, at least as large as a finger can hit.
+Outline ceilingOutline(const CeilingItem& item) {
+  const CeilingKindInfo* info = findCeilingKind(item.kind);
+  const Length w = std::max(4_in, item.width.value_or(info ? info->width : 6_in)) / 2;
+  const Length d = std::max(4_in, item.depth.value_or(info ? info->depth : 6_in)) / 2;
+  return {{item.at.x - w, item.at.y - d}, {item.at.x + w, item.at.y - d},
+          {item.at.x + w, item.at.y + d}, {item.at.x - w, item.at.y + d}};
 }
 
 Length distanceToPlace(const Place& place, Point p) {
@@ -33,6 +44,9 @@ Hit hitAt(const Layout& layout, Point p, Length reach, bool corners) {
   if (corners)
     for (const WallFrame& wall : layout.walls)
       if (distance(wall.from, p) <= reach) return {Hit::Kind::corner, wall.id};
+
+  for (const CeilingItem& item : layout.option.on_ceiling)
+    if (contains(ceilingOutline(item), p)) return {Hit::Kind::ceilingItem, item.id};
 
   const PlacedFixture* best = nullptr;
   for (const PlacedFixture& fixture : layout.fixtures) {
@@ -82,6 +96,8 @@ std::vector<ElementId> elementsWithin(const Layout& layout, const Box& box) {
     if (within(fixture.footprint, box)) ids.push_back(fixture.fixture.id);
   for (const PlacedOpening& opening : layout.openings)
     if (within(opening.in_wall, box)) ids.push_back(opening.opening.id);
+  for (const CeilingItem& item : layout.option.on_ceiling)
+    if (within(ceilingOutline(item), box)) ids.push_back(item.id);
   return ids;
 }
 
@@ -90,6 +106,7 @@ std::vector<ElementId> elementsInOrder(const Option& option) {
   for (const Wall& wall : option.room.walls) order.push_back(wall.id);
   for (const Opening& opening : option.openings) order.push_back(opening.id);
   for (const Fixture& fixture : option.fixtures) order.push_back(fixture.id);
+  for (const CeilingItem& item : option.on_ceiling) order.push_back(item.id);
   return order;
 }
 
@@ -107,6 +124,7 @@ Outline outlineOf(const Layout& layout, const ElementId& id) {
     if (opening.opening.id == id) return opening.in_wall;
   for (const WallFrame& wall : layout.walls)
     if (wall.id == id) return wall.body;
+  if (const CeilingItem* item = findCeilingItem(layout.option, id)) return ceilingOutline(*item);
   return {};
 }
 

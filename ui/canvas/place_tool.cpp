@@ -1,5 +1,7 @@
 #include "ui/canvas/place_tool.h"
 
+#include "core/plan/snap_wall_item.h"
+#include "core/plan/wall_catalogue.h"
 #include "ui/widgets/figures.h"
 
 namespace elbowroom::ui {
@@ -17,6 +19,13 @@ PlaceTool::PlaceTool(CanvasContext& context, const QString& payload) : context_(
         label_ = action == DoorAction::cased ? QObject::tr("cased opening")
                                              : QObject::tr("%1 door").arg(words(labelOf(action)).toLower());
       }
+  } else if (payload.startsWith("wall:")) {
+    wall_item_ = typicalWallItem(payload.mid(5).toStdString(), option);
+    if (context_.session().optionIndex() == 0) wall_item_->status = Status::keep;
+    label_ = QString::fromStdString(labelOf(*wall_item_)).toLower();
+  } else if (payload.startsWith("ceiling:")) {
+    ceiling_item_ = typicalCeilingItem(payload.mid(8).toStdString(), option);
+    label_ = QString::fromStdString(labelOf(*ceiling_item_)).toLower();
   } else if (payload.startsWith("fixture:")) {
     for (const KindInfo& info : fixtureKinds())
       if (payload.mid(8) == words(info.key)) {
@@ -34,6 +43,8 @@ void PlaceTool::begin() {
   on_plan_ = false;
   if (fixture_) fixture_->id = freshId(session.option(), std::string(infoOf(fixture_->kind).id_stem));
   if (opening_) opening_->id = typicalId();
+  if (wall_item_) wall_item_->id = typicalWallItem(wall_item_->kind, session.option()).id;
+  if (ceiling_item_) ceiling_item_->id = typicalCeilingItem(ceiling_item_->kind, session.option()).id;
   session.beginDrag();
 }
 
@@ -63,10 +74,48 @@ void PlaceTool::move(const Pointer& pointer, bool) {
     opening_->along = snapped->along;
     on_plan_ |= session.dragTo(PutOpenings{{*opening_}}, QObject::tr("Add %1").arg(label_));
     if (on_plan_) session.select({opening_->id});
+  } else if (wall_item_) {
+    moveWallItem(pointer);
+  } else if (ceiling_item_) {
+    moveCeilingItem(pointer);
   }
   const QString refused = session.lastError();
   context_.say(!refused.isEmpty() ? refused : snapped_.reason == SnapReason::none ? hint() : words(wordsOf(snapped_.reason)));
   context_.repaint();
+}
+
+// To the nearest wall, at the height that is usual for its kind.
+void PlaceTool::moveWallItem(const Pointer& pointer) {
+  Session& session = context_.session();
+  const Layout& base = session.dragBaseLayout();
+  const WallFrame* nearest = nullptr;
+  Length least;
+  for (const WallFrame& wall : base.walls) {
+    const Length off = gapBetween(Segment{pointer.plan, pointer.plan}, Segment{wall.from, wall.to}).distance;
+    if (!nearest || off < least) nearest = &wall, least = off;
+  }
+  if (!nearest) return;
+  const Length along = std::clamp(dot(pointer.plan - nearest->from, nearest->along), Length{}, nearest->length);
+  WallItem item = *wall_item_;
+  const Length half = item.width / 2;
+  const WallBox box{item.id, nearest->id, along - half, along + half, item.bottom, item.bottom + item.height};
+  const WallSnapped place = snapOnWall(base, box, {along, box.centreHeight()}, context_.snapRules(pointer));
+  item.wall = place.wall;
+  item.along = place.middle;
+  if (place.height.reason == WallSnapReason::ceiling) item.bottom = place.bottom;
+  if (pointer.snaps()) item = withDefaults(base, std::move(item));
+  snapped_ = {};
+  on_plan_ |= session.dragTo(PutWallItems{{item}}, QObject::tr("Add %1").arg(label_));
+  if (on_plan_) session.select({item.id});
+}
+
+void PlaceTool::moveCeilingItem(const Pointer& pointer) {
+  Session& session = context_.session();
+  ceiling_snap_ =
+      snapCeilingItem(session.dragBaseLayout(), *ceiling_item_, pointer.plan, context_.snapRules(pointer));
+  ceiling_item_->at = ceiling_snap_.at;
+  on_plan_ |= session.dragTo(PutCeilingItems{{*ceiling_item_}}, QObject::tr("Add %1").arg(label_));
+  if (on_plan_) session.select({ceiling_item_->id});
 }
 
 void PlaceTool::press(const Pointer& pointer) {
@@ -105,6 +154,8 @@ void PlaceTool::cancel() {
 }
 
 void PlaceTool::paint(QPainter& painter) {
+  for (const auto& guide : {ceiling_snap_.guide_x, ceiling_snap_.guide_y})
+    if (ceiling_item_ && guide) context_.draw(painter, {{LinePrim{guide->a, guide->b}, Role::guide, {}}});
   if (snapped_.guide) context_.draw(painter, {{LinePrim{snapped_.guide->a, snapped_.guide->b}, Role::guide, {}}});
 }
 

@@ -3,13 +3,14 @@
 #pragma once
 
 #include "core/plan/catalogue.h"
+#include "core/plan/wall_defaults.h"
 #include "ui/canvas/tool.h"
 
 namespace elbowroom::ui {
 
 class PlaceTool : public Tool {
  public:
-  // payload: "fixture:toilet", "door:hinged", "window". A payload it does not know places nothing.
+  // payload: "fixture:toilet", "door:hinged", "window", "wall:mirror", "ceiling:fan". A payload it does not know places nothing.
   PlaceTool(CanvasContext&, const QString& payload);
   void press(const Pointer&) override;
   void move(const Pointer&, bool down) override;
@@ -24,10 +25,15 @@ class PlaceTool : public Tool {
 
  private:
   void begin();
+  void moveWallItem(const Pointer&);
+  void moveCeilingItem(const Pointer&);
   ElementId typicalId() const;
   CanvasContext& context_;
   std::optional<Fixture> fixture_;
   std::optional<Opening> opening_;
+  std::optional<WallItem> wall_item_;
+  std::optional<CeilingItem> ceiling_item_;
+  SnappedCeiling ceiling_snap_;
   QString label_;
   Snapped snapped_;
   bool on_plan_ = false;

@@ -158,6 +158,10 @@ void PlanCanvas::startPlacing(const QString& payload) {
   setFocus();
 }
 
+void PlanCanvas::stopPlacing() {
+  if (tool_ != &select_) take(nullptr);
+}
+
 void PlanCanvas::toolDone() {
   // The tool that says so is still on the stack.
   auto* done = other_.release();

@@ -21,6 +21,7 @@ class PlanCanvas : public QWidget, public CanvasContext {
   // The tool in hand takes its own last step back first (a corner while drawing), else the plan's.
   void undo();
   void startPlacing(const QString& payload);
+  void stopPlacing();  // what is only carried is taken away
   bool choosing() const { return tool_ == &select_; }  // the selecting tool is in hand
   SelectTool& selectTool() { return select_; }
 

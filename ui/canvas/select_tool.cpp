@@ -218,6 +218,13 @@ bool SelectTool::nudge(QKeyEvent* event) {
     moved.along += along > Length{} ? step : -step;
     openings.push_back(std::move(moved));
   }
+  PutCeilingItems items;
+  for (const CeilingItem& item : session.option().on_ceiling) {
+    if (!session.selection().contains(item.id)) continue;
+    items.items.push_back(item);
+    items.items.back().at = item.at + by;
+  }
+  if (!items.items.empty()) session.perform(items, QObject::tr("Nudge"), "nudge-on-ceiling");
   if (!fixtures.empty()) session.perform(PutFixtures{fixtures}, QObject::tr("Nudge"), "nudge");
   if (!openings.empty()) session.perform(PutOpenings{openings}, QObject::tr("Nudge opening"), "nudge-opening");
   return true;

@@ -4,7 +4,9 @@
 #include <QWidget>
 #include <algorithm>
 
+#include "core/drawing/draw_elevation.h"
 #include "core/geometry/measure.h"
+#include "core/plan/wall_catalogue.h"
 #include "ui/look/look.h"
 #include "ui/render/paint.h"
 
@@ -43,7 +45,52 @@ DrawStyle plainStyle() {
   return style;
 }
 
+Option plainRoom(Length side, Length thickness) {
+  Option option;
+  for (const Point at : {Point{0_in, side}, Point{side, side}, Point{side, 0_in}, Point{0_in, 0_in}}) {
+    Wall wall;
+    wall.id = {std::to_string(option.room.walls.size())};
+    wall.from = at;
+    wall.thickness = thickness;
+    option.room.walls.push_back(wall);
+  }
+  return option;
+}
+
 }  // namespace
+
+QPixmap wallItemPicture(std::string_view kind, QSize size, const QWidget& on) {
+  Plan plan = emptyPlan(Unit::inches);
+  plan.options.front().room = plainRoom(160_in, 5_in).room;
+  WallItem item = typicalWallItem(kind, plan.options.front());
+  item.wall = {"0"};
+  item.along = 80_in;
+  plan.options.front().on_walls = {item};
+  WallStripDrawing strip = drawWallStrip(deriveLayout(plan, 0), plainStyle());
+  std::erase_if(strip.list, [&](const DrawItem& each) { return each.source != item.id; });
+  const Length left = item.along - item.width / 2, right = left + item.width, top = item.bottom + item.height;
+  const bool outlined = std::any_of(strip.list.begin(), strip.list.end(),
+                                    [](const DrawItem& each) { return each.role == Role::fixture; });
+  if (!outlined)
+    strip.list.push_back(
+        {PolyPrim{{{left, item.bottom}, {right, item.bottom}, {right, top}, {left, top}}, true, false}, Role::fixture, {}});
+  const Length rim = std::max(item.width, item.height) / 24;  // half a pen's width
+  return painted(strip.list, {{left - rim, item.bottom - rim}, {right + rim, top + rim}}, 7, size, on);
+}
+
+QPixmap ceilingItemPicture(std::string_view kind, QSize size, const QWidget& on) {
+  const CeilingKindInfo* info = findCeilingKind(kind);
+  if (!info) return QPixmap();
+  const Length w = info->width / 2, d = info->depth / 2;
+  DisplayList list;
+  if (info->round)
+    list.push_back({EllipsePrim{{}, w, d, {}, false}, Role::fixture, {}});
+  else
+    list.push_back({PolyPrim{{{-w, -d}, {w, -d}, {w, d}, {-w, d}}, true, false}, Role::fixture, {}});
+  list.push_back({LinePrim{{-w, {}}, {w, {}}}, Role::fixtureDetail, {}});
+  list.push_back({LinePrim{{{}, -d}, {{}, d}}, Role::fixtureDetail, {}});
+  return painted(list, {{-w, -d}, {w, d}}, 3, size, on);
+}
 
 QPixmap fixturePicture(FixtureKind kind, QSize size, const QWidget& on) {
   Plan plan = emptyPlan(Unit::inches);
@@ -58,13 +105,7 @@ QPixmap openingPicture(const Opening& opening, QSize size, const QWidget& on) {
   Plan plan = emptyPlan(Unit::inches);
   Option& option = plan.options.front();
   const Length side = 160_in, thickness = 5_in;
-  for (const Point at : {Point{0_in, side}, Point{side, side}, Point{side, 0_in}, Point{0_in, 0_in}}) {
-    Wall wall;
-    wall.id = {std::to_string(option.room.walls.size())};
-    wall.from = at;
-    wall.thickness = thickness;
-    option.room.walls.push_back(wall);
-  }
+  option.room = plainRoom(side, thickness).room;
   Opening o = opening;
   o.wall = {"0"};  // the upper wall: seen from inside, its left end is the picture's left
   o.along = side / 2;

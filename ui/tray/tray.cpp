@@ -10,6 +10,7 @@
 #include <array>
 
 #include "core/plan/catalogue.h"
+#include "core/plan/wall_catalogue.h"
 #include "ui/look/look.h"
 #include "ui/session/session.h"
 #include "ui/tray/tray_tile.h"
@@ -64,6 +65,15 @@ Tray::Tray(Session& session, QWidget* parent)
   addSection(tr("Fixtures"), fixtures);
   column->addSpacing(kGap);
   addSection(tr("Doors and windows"), openings);
+  std::vector<std::pair<QString, QString>> on_walls, on_ceiling;
+  for (const WallKindInfo& info : wallKinds())
+    on_walls.emplace_back(QStringLiteral("wall:") + words(info.key), words(info.label));
+  for (const CeilingKindInfo& info : ceilingKinds())
+    on_ceiling.emplace_back(QStringLiteral("ceiling:") + words(info.key), words(info.label));
+  column->addSpacing(kGap);
+  addSection(tr("On walls"), on_walls);
+  column->addSpacing(kGap);
+  addSection(tr("On the ceiling"), on_ceiling);
   column->addStretch(1);
   setWidget(inside_);
   // One stop for Tab; arrows move within.
@@ -127,6 +137,13 @@ void Tray::describe() {
     say(tile(QStringLiteral("door:") + words(keyOf(action))),
         text.arg(lengthWords(o.width, unit), lengthWords(o.height, unit)));
   }
+  for (const WallKindInfo& info : wallKinds())
+    say(tile(QStringLiteral("wall:") + words(info.key)),
+        tr("%1 wide, %2 high, lower edge at %3")
+            .arg(lengthWords(info.width, unit), lengthWords(info.height, unit), lengthWords(info.bottom, unit)));
+  for (const CeilingKindInfo& info : ceilingKinds())
+    say(tile(QStringLiteral("ceiling:") + words(info.key)),
+        tr("%1 by %2").arg(lengthWords(info.width, unit), lengthWords(info.depth, unit)));
   const Opening w = typicalWindow(none);
   say(tile("window"), tr("%1 wide, %2 high, sill at %3")
                           .arg(lengthWords(w.width, unit), lengthWords(w.height, unit),
@@ -177,12 +194,14 @@ bool Tray::eventFilter(QObject* watched, QEvent* event) {
   if (event->type() != QEvent::KeyPress) return QScrollArea::eventFilter(watched, event);
   const auto at = static_cast<std::size_t>(std::find(tiles_.begin(), tiles_.end(), watched) - tiles_.begin());
   if (at >= tiles_.size()) return false;
-  const std::size_t first = sections_.front().tiles.size();
+  // Down from the last row of a section goes to the next one, up from the first to the one before.
   const auto row_step = [&](int direction) {
     const auto columns = static_cast<std::size_t>(std::max(1, arranged_columns_));
-    const std::size_t start = at < first ? 0 : first, end = at < first ? first : tiles_.size();
-    if (direction > 0) return at + columns < end ? at + columns : at < first ? first : at;
-    return at >= start + columns ? at - columns : at >= first ? first - 1 : at;
+    std::size_t start = 0, section = 0;
+    while (at >= start + sections_[section].tiles.size()) start += sections_[section++].tiles.size();
+    const std::size_t end = start + sections_[section].tiles.size();
+    if (direction > 0) return at + columns < end ? at + columns : end < tiles_.size() ? end : at;
+    return at >= start + columns ? at - columns : start > 0 ? start - 1 : at;
   };
   switch (static_cast<QKeyEvent*>(event)->key()) {
     case Qt::Key_Right:

@@ -1,5 +1,5 @@
-// The Tray: things to place, as pictures. Drag one onto the plan, or choose it (click, Enter) and click the
-// plan.
+// The Tray: things to place, as pictures. Drag one onto the plan or the wall strip, or choose it (click, Enter) and
+// click there.
 #pragma once
 
 #include <QScrollArea>
@@ -28,7 +28,7 @@ class Tray : public QScrollArea {
   std::function<void(QDrag*)> run_drag;
 
  signals:
-  // "fixture:toilet", "door:hinged" or "window": the plan places one at the next click.
+  // "fixture:toilet", "door:hinged", "window", "wall:mirror" or "ceiling:fan": the next click places one.
   void picked(const QString& payload);
 
  protected:

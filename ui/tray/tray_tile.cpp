@@ -39,6 +39,9 @@ const QPixmap& TrayTile::picture() const {
                             DoorAction::surfaceSliding, DoorAction::bifold, DoorAction::cased})
     if (payload_ == QStringLiteral("door:") + words(keyOf(action)))
       picture_ = openingPicture(typicalDoor(action, none), kPicture, *this);
+  if (payload_.startsWith("wall:")) picture_ = wallItemPicture(payload_.mid(5).toStdString(), kPicture, *this);
+  if (payload_.startsWith("ceiling:"))
+    picture_ = ceilingItemPicture(payload_.mid(8).toStdString(), kPicture, *this);
   for (const KindInfo& info : fixtureKinds())
     if (payload_ == QStringLiteral("fixture:") + words(info.key))
       picture_ = fixturePicture(info.kind, kPicture, *this);

@@ -2,6 +2,7 @@
 
 #include <QHelpEvent>
 #include <QKeyEvent>
+#include <QMimeData>
 #include <QMouseEvent>
 #include <QPaintEvent>
 #include <QPainter>
@@ -13,6 +14,8 @@
 #include "core/people/body.h"
 #include "core/rules/text.h"
 #include "ui/look/look.h"
+#include "ui/tray/tray.h"
+#include "ui/walls/strip_place.h"
 #include "ui/widgets/length_entry.h"
 
 namespace elbowroom::ui {
@@ -36,12 +39,14 @@ WallStrip::WallStrip(Session& session, QWidget* parent)
   viewport()->setBackgroundRole(QPalette::Base);
   viewport()->setAutoFillBackground(true);
   viewport()->setMouseTracking(true);
+  setAcceptDrops(true);
   entry_ = new LengthEntry(viewport());
   connect(entry_, &LengthEntry::closed, this, [this] {
     if (tool_ == &select_) session_.endDrag();
   });
   connect(&session_, &Session::changed, this, &WallStrip::redraw);
   connect(&session_, &Session::selectionChanged, this, &WallStrip::showSelected);
+  connect(&session_, &Session::optionChanged, this, &WallStrip::stopPlacing);
   connect(&session_, &Session::litChanged, viewport(), qOverload<>(&QWidget::update));
   redraw();
 }
@@ -136,11 +141,55 @@ void WallStrip::askLength(QPointF px, const QString& initial, std::function<QStr
   entry_->open(px, initial, unit(), std::move(take), purpose);
 }
 
-void WallStrip::toolDone() {
-  tool_ = &select_;
+void WallStrip::startPlacing(const QString& payload) {
+  if (!StripPlace::knows(payload)) return stopPlacing();
+  entry_->hide();
+  if (select_.busy()) select_.cancel();
+  stopPlacing();
+  placing_ = std::make_unique<StripPlace>(*this, payload);
+  tool_ = placing_.get();
   viewport()->setCursor(tool_->cursor());
-  say(select_.hint());
+  say(tool_->hint());
+}
+
+void WallStrip::stopPlacing() {
+  if (tool_ == &select_) return;
+  tool_ = &select_;
+  // The tool that says so may still be on the stack.
+  auto* done = placing_.release();
+  QMetaObject::invokeMethod(this, [done] { delete done; }, Qt::QueuedConnection);
+  viewport()->setCursor(tool_->cursor());
   viewport()->update();
+}
+
+void WallStrip::toolDone() {
+  stopPlacing();
+  say(select_.hint());
+  emit placingEnded();
+}
+
+void WallStrip::dragEnterEvent(QDragEnterEvent* event) {
+  const QString payload = QString::fromUtf8(event->mimeData()->data(kKindMime));
+  if (!StripPlace::knows(payload)) return;
+  startPlacing(payload);
+  event->acceptProposedAction();
+}
+
+void WallStrip::dragMoveEvent(QDragMoveEvent* event) {
+  tool_->move(pointerAt(event->position(), event->modifiers()), true);
+  event->acceptProposedAction();
+}
+
+void WallStrip::dragLeaveEvent(QDragLeaveEvent*) {
+  if (tool_ != &select_) tool_->cancel();
+}
+
+void WallStrip::dropEvent(QDropEvent* event) {
+  if (tool_ == &select_) return;
+  tool_->press(pointerAt(event->position(), event->modifiers()));
+  if (tool_ != &select_) tool_->cancel();
+  setFocus();
+  event->acceptProposedAction();
 }
 
 void WallStrip::draw(QPainter& painter, const DisplayList& list) {

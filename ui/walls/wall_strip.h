@@ -24,6 +24,10 @@ class WallStrip : public QAbstractScrollArea, public StripContext {
   QSize sizeHint() const override { return {600, 170}; }
 
   StripSelect& selectTool() { return select_; }
+  // "wall:mirror": it follows the pointer until a click puts it down. Other payloads are the plan's.
+  void startPlacing(const QString& payload);
+  void stopPlacing();  // drops the tool and leaves the session's drag to whoever ends it
+  bool choosing() const { return tool_ == &select_; }
   // The tool in hand takes its own last step back first (a drag), else the plan's.
   void undo();
   // 1: the walls fill the height.
@@ -49,6 +53,7 @@ class WallStrip : public QAbstractScrollArea, public StripContext {
 
  signals:
   void said(const QString& text);
+  void placingEnded();
 
  protected:
   void paintEvent(QPaintEvent*) override;
@@ -59,6 +64,10 @@ class WallStrip : public QAbstractScrollArea, public StripContext {
   void mouseDoubleClickEvent(QMouseEvent* event) override { mousePressEvent(event); }
   void wheelEvent(QWheelEvent*) override;
   void keyPressEvent(QKeyEvent*) override;
+  void dragEnterEvent(QDragEnterEvent*) override;
+  void dragMoveEvent(QDragMoveEvent*) override;
+  void dragLeaveEvent(QDragLeaveEvent*) override;
+  void dropEvent(QDropEvent*) override;
   bool viewportEvent(QEvent*) override;
   bool focusNextPrevChild(bool next) override;
   void focusInEvent(QFocusEvent*) override;
@@ -82,6 +91,7 @@ class WallStrip : public QAbstractScrollArea, public StripContext {
   ViewMap map_;
   DrawStyle style_;
   StripSelect select_;
+  std::unique_ptr<Tool> placing_;
   Tool* tool_ = nullptr;
   LengthEntry* entry_ = nullptr;
   double zoom_ = 1;

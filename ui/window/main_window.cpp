@@ -101,9 +101,19 @@ void MainWindow::build() {
 
 void MainWindow::connectAll() {
   auto* tray = static_cast<Tray*>(tray_);
-  connect(tray, &Tray::picked, canvas_, &PlanCanvas::startPlacing);
+  auto* strip = static_cast<WallStrip*>(strip_);
+  // What belongs on a wall follows the pointer over the plan and over the strip; whichever is clicked takes it.
+  connect(tray, &Tray::picked, this, [this, strip](const QString& payload) {
+    canvas_->startPlacing(payload);
+    strip->startPlacing(payload);
+    if (!strip->choosing() && strip->isVisible()) strip->setFocus();
+  });
+  connect(canvas_, &PlanCanvas::toolChanged, this, [this, strip] {
+    if (canvas_->choosing()) strip->stopPlacing();
+  });
+  connect(strip, &WallStrip::placingEnded, canvas_, &PlanCanvas::stopPlacing);
   connect(canvas_, &PlanCanvas::said, hint_, &QLabel::setText);
-  connect(static_cast<WallStrip*>(strip_), &WallStrip::said, hint_, &QLabel::setText);
+  connect(strip, &WallStrip::said, hint_, &QLabel::setText);
   connect(&session_, &Session::refused, this, [this](const QString& why) { notice(why); });
   connect(files_, &FileFlow::problem, this, [this](const QString& why) { notice(why, true); });
   connect(files_, &FileFlow::done, this, [this](const QString& what) { notice(what); });
