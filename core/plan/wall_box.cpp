@@ -1,6 +1,7 @@
 #include <algorithm>
 
 #include "core/plan/catalogue.h"
+#include "core/plan/ceiling.h"
 #include "core/plan/snap_wall_item.h"
 
 namespace elbowroom {
@@ -53,18 +54,9 @@ std::vector<WallBox> wallBoxesOn(const Layout& layout, const ElementId& wall) {
 }
 
 std::optional<Length> ceilingOn(const Layout& layout, const ElementId& wall, Length along) {
-  const Ceiling& ceiling = layout.option.room.ceiling;
   const WallFrame* frame = frameOf(layout, wall);
-  if (!ceiling.height || !frame) return std::nullopt;
-  const Point at = frame->at(std::clamp(along, Length{}, frame->length));
-  Length height = *ceiling.height;
-  for (const CeilingSlope& slope : ceiling.slopes) {
-    const WallFrame* from = frameOf(layout, slope.wall);
-    if (!from || slope.run <= Length{}) continue;
-    const Length off = std::clamp(dot(at - from->from, from->inward), Length{}, slope.run);
-    height = std::min(height, slope.low + (*ceiling.height - slope.low).scaled(off / slope.run));
-  }
-  return height;
+  if (!frame) return std::nullopt;
+  return ceilingHeightAt(layout, frame->at(std::clamp(along, Length{}, frame->length)));
 }
 
 }  // namespace elbowroom
