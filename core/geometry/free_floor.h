@@ -11,6 +11,8 @@
 #include <vector>
 
 #include "core/geometry/measure.h"
+#include "core/geometry/placed.h"
+#include "core/geometry/turning_shape.h"
 
 namespace elbowroom {
 
@@ -28,10 +30,7 @@ struct Fit {
   int obstacle = -1;   // -1 for a wall
 };
 
-struct Placed {
-  Point center;
-  Angle turn;          // of the shape's long side against +x
-};
+struct Leaf;
 
 class FreeFloor {
  public:
@@ -61,22 +60,28 @@ class FreeFloor {
   Fit rectangleFit(Length along, Length across, Placed place) const;
   // Nearest centre to `near` at exactly this turn (exact Minkowski of the convex pattern with every edge).
   std::optional<Placed> nearestRectangle(Length along, Length across, Placed near) const;
-  // Nearest place over all turns (every degree, and each turn parallel to an edge of the room or an
-  // obstacle); prefers the given turn on ties. A returned place truly fits; nullopt may miss a fit that
-  // exists only between those turns (stated on screen as "no place found").
+  // Nearest place over all turns; on ties (0.01 in) the turn nearest to the given one. A returned place truly
+  // fits (kContact) and is within 0.02 in of the nearest there is. nullopt is a proof: a rectangle 0.02 in
+  // smaller each way has no place either, at any turn.
   std::optional<Placed> nearestRectangleAnyTurn(Length along, Length across, Placed near) const;
+  // Any place at any turn, square to the plan or to a wall where that is possible. nullopt is the same proof.
+  std::optional<Placed> rectangleSomewhere(Length along, Length across) const;
 
-  // T-shaped turning space inside a 60 x 60 square: base and arms 36 wide, arms 12 and base 24 clear
-  // (2010 Standards 304.3.2). Centre = centre of the square, turn = direction from the base to the bar.
-  std::optional<Placed> turningT() const;
+  // T-shaped turning space at any angle; square to the plan or to a wall where that is possible. nullopt is a
+  // proof: a T whose sides all lie 0.01 in farther in has no place either.
+  std::optional<Placed> turningT() const;  // kTurningT2010
+  std::optional<Placed> turningT(const TurningShape& shape) const;
+  // The same where `with_knees` is this room with less in the way (knee and toe space counted): at most one
+  // end of the T may lie over what only this floor blocks (2010 ADA Standards 304.3.2). An end is what of an
+  // arm lies beyond the base, or of the base beyond the bar. A place without knee space is preferred.
+  std::optional<PlacedTurning> turningT(const TurningShape& shape, const FreeFloor& with_knees) const;
 
  private:
+  friend std::optional<Placed> beyondSweep(const FreeFloor&, const std::vector<Leaf>&, Length, Length, Placed);
   struct Kernel;
   std::shared_ptr<const Kernel> kernel_;
 };
 
-// The T's outline at a place, for drawing.
-Outline turningTOutline(Placed place);
 Outline rectangleOutline(Length along, Length across, Placed place);
 
 }  // namespace elbowroom

@@ -1,7 +1,10 @@
 #include <algorithm>
 #include <limits>
+#include <numbers>
 
-#include "core/geometry/pattern_search.h"
+#include "core/geometry/beyond_sweep.h"
+#include "core/geometry/box_pattern.h"
+#include "core/geometry/rigid_search.h"
 
 namespace elbowroom {
 
@@ -74,35 +77,39 @@ Outline rectangleOutline(Length along, Length across, Placed place) {
 
 namespace {
 
-Pattern rectanglePattern(Length along, Length across) {
-  const BoxHalf half{along.inches() / 2, across.inches() / 2};
-  return {{{{0, 0}, half}}, std::fmin(half.x, half.y), std::hypot(half.x, half.y)};
-}
-
-// How far two turns of a rectangle differ; half a turn makes no difference.
-std::int64_t apart(Angle a, Angle b) {
-  const std::int64_t half = 180'000'000, d = (a - b).normalised().microdegrees() % half;
-  return std::min(d, half - d);
+RigidPattern rectanglePattern(Length along, Length across) {
+  const Vec half{along.inches() / 2, across.inches() / 2};
+  const double period = along == across ? std::numbers::pi / 2 : std::numbers::pi;
+  return {{{-1.0 * half, half}}, std::min(half.x, half.y), norm(half), period};
 }
 
 }  // namespace
 
 std::optional<Placed> FreeFloor::nearestRectangle(Length along, Length across, Placed near) const {
   if (rectangleFit(along, across, near).fits) return near;
-  PatternSearch search(*kernel_, rectanglePattern(along, across), toInches(near.center));
-  search.tryTurn(near.turn);
-  return search.result();
+  const Surroundings around(*kernel_);
+  return placedAs(nearestRigid(around, rectanglePattern(along, across), {toInches(near.center), near.turn.radians()}, false), near.turn);
 }
 
 std::optional<Placed> FreeFloor::nearestRectangleAnyTurn(Length along, Length across, Placed near) const {
   if (rectangleFit(along, across, near).fits) return near;
-  PatternSearch search(*kernel_, rectanglePattern(along, across), toInches(near.center));
-  search.tryTurn(near.turn);
-  std::vector<Angle> turns = turnsToTry(*kernel_, 180);
-  std::stable_sort(turns.begin(), turns.end(),
-                   [&](Angle a, Angle b) { return apart(a, near.turn) < apart(b, near.turn); });
-  for (const Angle turn : turns) search.tryTurn(turn);
-  return search.result();
+  const Surroundings around(*kernel_);
+  return placedAs(nearestRigid(around, rectanglePattern(along, across), {toInches(near.center), near.turn.radians()}, true));
+}
+
+std::optional<Placed> FreeFloor::rectangleSomewhere(Length along, Length across) const {
+  const Surroundings around(*kernel_);
+  return placedAs(anywhereRigid(around, rectanglePattern(along, across)));
+}
+
+std::optional<Placed> beyondSweep(const FreeFloor& floor, const std::vector<Leaf>& leaves, Length along,
+                                  Length across, Placed near) {
+  Surroundings around(*floor.kernel_);
+  for (const Leaf& leaf : leaves) around.addSector(leaf);
+  const RigidPattern pattern = rectanglePattern(along, across);
+  const Pose wanted{toInches(near.center), near.turn.radians()};
+  if (liesClear(around, pattern, wanted)) return near;
+  return placedAs(nearestRigid(around, pattern, wanted, true));
 }
 
 }  // namespace elbowroom

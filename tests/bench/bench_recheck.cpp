@@ -68,6 +68,26 @@ void oursFloorAndLargest(benchmark::State& state) {
   }
 }
 
+// A T of 304.3.2 at any angle, or the proof that there is none; and the same of 30 x 48.
+void turningT(benchmark::State& state) {
+  const Drag& d = drag(static_cast<int>(state.range(0)));
+  int step = 0;
+  for (auto _ : state) {
+    const FreeFloor floor(d.room, d.steps[step]);
+    step = (step + 1) % kSteps;
+    benchmark::DoNotOptimize(floor.turningT());
+  }
+}
+void clearFloorSpace(benchmark::State& state) {
+  const Drag& d = drag(static_cast<int>(state.range(0)));
+  int step = 0;
+  for (auto _ : state) {
+    const FreeFloor floor(d.room, d.steps[step]);
+    step = (step + 1) % kSteps;
+    benchmark::DoNotOptimize(floor.nearestRectangleAnyTurn(Length::fromInches(48), Length::fromInches(30), {d.near, {}}));
+  }
+}
+
 struct PeerStep {
   cl::Path room;
   cl::Paths things;
@@ -211,6 +231,8 @@ class Ratios : public benchmark::ConsoleReporter {
 
 BENCHMARK(ours)->DenseRange(0, 2)->Unit(benchmark::kMicrosecond);
 BENCHMARK(oursFloorAndLargest)->DenseRange(0, 2)->Unit(benchmark::kMicrosecond);
+BENCHMARK(turningT)->DenseRange(0, 2)->Unit(benchmark::kMicrosecond);
+BENCHMARK(clearFloorSpace)->DenseRange(0, 2)->Unit(benchmark::kMicrosecond);
 BENCHMARK(peers)->DenseRange(0, 2)->Unit(benchmark::kMicrosecond);
 BENCHMARK(wholeCheck)->Unit(benchmark::kMicrosecond);
 
