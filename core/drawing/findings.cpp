@@ -60,12 +60,12 @@ Role markRole(Outcome outcome) {
                                        : Role::markUnknown;
 }
 
-DisplayList drawMark(Outcome outcome, Point middle, const DrawStyle& style, const ElementId& source) {
+DisplayList drawMark(Outcome outcome, Point middle, const DrawStyle& style, const ElementId& source, bool quiet) {
   const double r = kMarkMm / 2 * style.mm.inches();
   const Role role = markRole(outcome);
   Pen pen({middle, {1, 0}, {0, 1}}, source);
   if (outcome == Outcome::shortfall) {
-    pen.poly(role, {{-r, 0}, {0, -r}, {r, 0}, {0, r}}, true, true);
+    pen.poly(role, {{-r, 0}, {0, -r}, {r, 0}, {0, r}}, true, !quiet);
   } else if (outcome == Outcome::close) {
     pen.poly(role, {{-r, -0.8 * r}, {r, -0.8 * r}, {0, r}}, true, true);
   } else {
@@ -88,6 +88,7 @@ DisplayList drawFindingsAmid(const Report& report, Clutter drawn, const DrawStyl
   // Findings of one kind about one place share a mark: "2, 9".
   struct Marked {
     Outcome outcome;
+    bool quiet;
     ElementId source;
     Point middle;
     std::string digits;
@@ -99,19 +100,21 @@ DisplayList drawFindingsAmid(const Report& report, Clutter drawn, const DrawStyl
     if (!isMarked(finding)) continue;
     ++number;
     const ElementId source = finding.subjects.empty() ? ElementId{} : finding.subjects.front();
-    for (const Place& place : finding.places) drawPlace(list, place, finding.outcome, source, style);
+    const bool quiet = !finding.acknowledged.empty();
+    if (!quiet)
+      for (const Place& place : finding.places) drawPlace(list, place, finding.outcome, source, style);
     const Place* where = clearestPlace(finding);
     if (where == nullptr) continue;
     const Point middle = middleOf(*where);
     const auto same = std::find_if(marked.begin(), marked.end(), [&](const Marked& m) {
-      return m.outcome == finding.outcome && m.source == source && distance(m.middle, middle) < mark * 2;
+      return m.outcome == finding.outcome && m.quiet == quiet && m.source == source && distance(m.middle, middle) < mark * 2;
     });
     if (same != marked.end())
       same->digits += ", " + std::to_string(number);
     else
-      marked.push_back({finding.outcome, source, middle, std::to_string(number)});
+      marked.push_back({finding.outcome, quiet, source, middle, std::to_string(number)});
   }
-  for (const auto& [outcome, source, middle, digits] : marked) {
+  for (const auto& [outcome, quiet, source, middle, digits] : marked) {
     const Length gap = style.mm.scaled(0.4), width = mark + gap + textWidth(digits, text_height, true);
     Point best = middle;
     double best_cost = -1;
@@ -123,7 +126,7 @@ DisplayList drawFindingsAmid(const Report& report, Clutter drawn, const DrawStyl
         if (best_cost < 0 || cost < best_cost) best_cost = cost, best = at;
       }
     }
-    append(marks, drawMark(outcome, best, style, source));
+    append(marks, drawMark(outcome, best, style, source, quiet));
     TextPrim text;
     text.at = {best.x + mark / 2 + gap, best.y};
     text.text = digits;

@@ -13,7 +13,8 @@ inline constexpr double kMarkTextMm = 2.9;
 // Findings that are drawn and numbered: what is short, unknown or close.
 bool isMarked(const Finding&);
 Role markRole(Outcome);
-DisplayList drawMark(Outcome, Point middle, const DrawStyle&, const ElementId& source);
+// Quiet: only its outline, for a finding that the person has accepted.
+DisplayList drawMark(Outcome, Point middle, const DrawStyle&, const ElementId& source, bool quiet = false);
 // As drawFindings, keeping marks off what is drawn already.
 DisplayList drawFindingsAmid(const Report&, Clutter drawn, const DrawStyle&);
 

@@ -29,23 +29,9 @@ QString levelWords(Level level) {
   return {};
 }
 
-Outcome outcomeOf(AdviceGroup group) {
-  switch (group) {
-    case AdviceGroup::shortfall:
-      return Outcome::shortfall;
-    case AdviceGroup::unknown:
-      return Outcome::unknown;
-    case AdviceGroup::close:
-      return Outcome::close;
-    case AdviceGroup::clear:
-      return Outcome::clear;
-  }
-  return Outcome::clear;
-}
-
 // The sheet's own mark; clear findings have none there and get a tick here.
-void paintMark(QPainter& painter, AdviceGroup group, QPointF middle, bool dark, const QColor& soft) {
-  if (group == AdviceGroup::clear) {
+void paintMark(QPainter& painter, Outcome outcome, bool quiet, QPointF middle, bool dark, const QColor& soft) {
+  if (outcome == Outcome::clear) {
     painter.setPen(QPen(soft, 1.6, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
     const QPointF tick[] = {middle + QPointF(-4, 0.5), middle + QPointF(-1.2, 3.5),
                             middle + QPointF(4.2, -3.5)};
@@ -59,7 +45,7 @@ void paintMark(QPainter& painter, AdviceGroup group, QPointF middle, bool dark, 
   style.mm = Length::fromInches(1.0 / kMarkMm);  // the mark is one inch, hence kMarkSize pixels
   PaintOptions options;
   options.dark = dark;
-  paint(painter, drawMark(outcomeOf(group), {}, style, {}), map, options);
+  paint(painter, drawMark(outcome, {}, style, {}, quiet), map, options);
 }
 
 }  // namespace
@@ -93,7 +79,9 @@ AdviceDelegate::Laid AdviceDelegate::lay(int row, int width) const {
     laid.blocks.push_back(std::move(block));
   };
   const bool open = row == open_row_;
-  const bool is_short = model_.groupOf(row) == AdviceGroup::shortfall;
+  const Finding* finding = model_.findingOf(row);
+  const bool is_short = finding != nullptr && finding->outcome == Outcome::shortfall;
+  const QString accepted = finding != nullptr ? words(finding->acknowledged) : QString();
   add(words(text.headline), false, open, false, 0, 0);
   const QString by = words(text.by), level = levelWords(model_.levelAt(row));
   if (!open) {
@@ -101,7 +89,9 @@ AdviceDelegate::Laid AdviceDelegate::lay(int row, int width) const {
     if (!by.isEmpty()) second << by;
     if (!is_short && !text.needed.empty()) second << words(text.needed);
     second << level;
+    if (finding != nullptr && finding->changed) second << tr("limit changed by you");
     add(second.join(u" · "), true, false, true, 0, 2);
+    if (!accepted.isEmpty()) add(tr("Accepted: %1").arg(accepted), true, false, false, 0, 2);
   } else {
     const int labels =
         QFontMetrics(smallFont(*view_)).horizontalAdvance(tr("Measured") + QStringLiteral("   "));
@@ -115,6 +105,7 @@ AdviceDelegate::Laid AdviceDelegate::lay(int row, int width) const {
     pair(tr("Measured"), words(text.measured), 5);
     pair(tr("Needed"), words(text.needed), 1);
     pair(tr("Result"), by.isEmpty() ? words(text.outcome) : by, 1, true);
+    pair(tr("Accepted"), accepted, 1);
     add(words(text.detail), true, false, false, 0, 5);
     add(words(text.why), true, false, false, 0, 5);
     pair(tr("Source"), words(text.source), 5);
@@ -129,7 +120,19 @@ AdviceDelegate::Laid AdviceDelegate::lay(int row, int width) const {
 QSize AdviceDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const {
   const int width = option.rect.width() > 0 ? option.rect.width() : view_->width();
   if (model_.isGroup(index.row())) return {width, QFontMetrics(view_->font()).height() + 14};
-  return {width, lay(index.row(), width).height};
+  return {width, lay(index.row(), width).height + heightBelow(index.row(), width)};
+}
+
+int AdviceDelegate::heightBelow(int row, int width) const {
+  if (row != open_row_ || !below_) return 0;
+  return below_(std::max(60, width - kTextLeft - kMargin));
+}
+
+void AdviceDelegate::updateEditorGeometry(QWidget* editor, const QStyleOptionViewItem& option,
+                                          const QModelIndex& index) const {
+  const QRect row = option.rect;
+  const int below = heightBelow(index.row(), row.width());
+  editor->setGeometry(row.left() + kTextLeft, row.bottom() + 1 - below, row.width() - kTextLeft - kMargin, below);
 }
 
 void AdviceDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
@@ -168,7 +171,9 @@ void AdviceDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option
     const Laid laid = lay(row, box.width());
     const int first_line = QFontMetrics(view_->font()).height();
     const double middle = box.top() + kRowPad + first_line / 2.0;
-    paintMark(*painter, group, QPointF(box.left() + kMargin + 5, middle), dark, l.soft);
+    const Finding* finding = model_.findingOf(row);
+    paintMark(*painter, finding != nullptr ? finding->outcome : Outcome::clear, group == AdviceGroup::accepted,
+              QPointF(box.left() + kMargin + 5, middle), dark, l.soft);
     if (model_.numberAt(row) > 0) {
       painter->setFont(smallFont(*view_));
       painter->setPen(l.ink);

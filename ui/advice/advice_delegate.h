@@ -4,6 +4,7 @@
 
 #include <QHash>
 #include <QStyledItemDelegate>
+#include <functional>
 #include <vector>
 
 namespace elbowroom::ui {
@@ -24,6 +25,9 @@ class AdviceDelegate : public QStyledItemDelegate {
   int openRow() const { return open_row_; }
   int litRow() const { return lit_row_; }
   void relayout(const QModelIndex& index) { emit sizeHintChanged(index); }
+  // What can be done stands below the open row's words; its height at this width.
+  void setBelow(std::function<int(int width)> height) { below_ = std::move(height); }
+  void updateEditorGeometry(QWidget*, const QStyleOptionViewItem&, const QModelIndex&) const override;
 
  private:
   struct Block {
@@ -36,11 +40,13 @@ class AdviceDelegate : public QStyledItemDelegate {
     int height = 0;
   };
   Laid lay(int row, int width) const;
+  int heightBelow(int row, int width) const;
   int heightOf(const QString& text, bool small, bool bold, int width) const;
 
   const AdviceModel& model_;
   QWidget* view_;
   int open_row_ = -1, lit_row_ = -1;
+  std::function<int(int width)> below_;
   mutable QHash<QString, int> heights_;  // of wrapped texts, by font, width and text
 };
 

@@ -2,6 +2,7 @@
 
 #include <QKeyEvent>
 #include <QScrollBar>
+#include <algorithm>
 
 namespace elbowroom::ui {
 
@@ -17,6 +18,19 @@ AdviceList::AdviceList(QWidget* parent) : QListView(parent) {
   setResizeMode(QListView::Adjust);
   setUniformItemSizes(false);
   verticalScrollBar()->setSingleStep(24);
+}
+
+void AdviceList::keepInView(const QModelIndex& index) {
+  const QPersistentModelIndex row(index);
+  QMetaObject::invokeMethod(
+      this,
+      [this, row] {
+        if (!row.isValid() || row != currentIndex()) return;
+        const QRect place = visualRect(row);
+        const int over = place.bottom() - viewport()->height();
+        if (over > 0) verticalScrollBar()->setValue(verticalScrollBar()->value() + std::min(over, place.top()));
+      },
+      Qt::QueuedConnection);
 }
 
 void AdviceList::currentChanged(const QModelIndex& current, const QModelIndex& previous) {

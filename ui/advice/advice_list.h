@@ -10,6 +10,9 @@ class AdviceList : public QListView {
  public:
   explicit AdviceList(QWidget* parent = nullptr);
 
+  // Scrolls as far as the row needs once it is laid out, its beginning before its end.
+  void keepInView(const QModelIndex& index);
+
  signals:
   void hovered(int row);  // -1 when the mouse has left
   void chosen(int row);   // the current row moved, or -1 when nothing is chosen any more

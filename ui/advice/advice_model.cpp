@@ -8,12 +8,13 @@
 namespace elbowroom::ui {
 namespace {
 
-std::optional<AdviceGroup> groupFor(Outcome outcome) {
-  switch (outcome) {
+std::optional<AdviceGroup> groupFor(const Finding& finding) {
+  const bool accepted = !finding.acknowledged.empty();
+  switch (finding.outcome) {
     case Outcome::shortfall:
-      return AdviceGroup::shortfall;
+      return accepted ? AdviceGroup::accepted : AdviceGroup::shortfall;
     case Outcome::unknown:
-      return AdviceGroup::unknown;
+      return accepted ? AdviceGroup::accepted : AdviceGroup::unknown;
     case Outcome::close:
       return AdviceGroup::close;
     case Outcome::clear:
@@ -43,6 +44,8 @@ QString AdviceModel::titleOf(AdviceGroup group) {
       return tr("Not stated");
     case AdviceGroup::close:
       return tr("Close");
+    case AdviceGroup::accepted:
+      return tr("Accepted");
     case AdviceGroup::clear:
       return tr("Clear");
   }
@@ -66,6 +69,12 @@ Level AdviceModel::levelAt(int row) const {
   const auto& findings = session_.report().findings;
   return at >= 0 && at < static_cast<int>(findings.size()) ? findings[static_cast<std::size_t>(at)].level
                                                            : Level::required;
+}
+
+const Finding* AdviceModel::findingOf(int row) const {
+  const int at = row >= 0 && row < rowCount() ? findingAt(row) : -1;
+  const auto& findings = session_.report().findings;
+  return at >= 0 && at < static_cast<int>(findings.size()) ? &findings[static_cast<std::size_t>(at)] : nullptr;
 }
 
 int AdviceModel::rowOfFinding(int finding) const {
@@ -93,20 +102,24 @@ QVariant AdviceModel::data(const QModelIndex& index, int role) const {
   if (numberAt(row) > 0) parts.prepend(QString::number(numberAt(row)));
   for (const std::string* part : {&text.needed, &text.by})
     if (!part->empty()) parts << QString::fromStdString(*part);
+  const Finding* finding = findingOf(row);
+  if (finding != nullptr && finding->changed) parts << tr("limit changed by you");
+  if (finding != nullptr && !finding->acknowledged.empty())
+    parts << tr("accepted: %1").arg(QString::fromStdString(finding->acknowledged));
   return parts.join(", ");
 }
 
 std::vector<AdviceModel::Row> AdviceModel::wantedRows() {
   counts_ = {};
   failed_ = 0;
-  std::array<std::vector<Row>, 4> groups;
+  std::array<std::vector<Row>, kAdviceGroups> groups;
   int number = 0;
   const auto& findings = session_.report().findings;
   for (std::size_t i = 0; i < findings.size(); ++i) {
     const Finding& f = findings[i];
     failed_ += f.outcome == Outcome::failed ? 1 : 0;
     if (isMarked(f)) ++number;
-    const auto group = groupFor(f.outcome);
+    const auto group = groupFor(f);
     if (!group) continue;
     auto& rows = groups[static_cast<std::size_t>(*group)];
     ++counts_[static_cast<std::size_t>(*group)];

@@ -12,7 +12,8 @@ namespace elbowroom::ui {
 
 class Session;
 
-enum class AdviceGroup { shortfall, unknown, close, clear };
+enum class AdviceGroup { shortfall, unknown, close, accepted, clear };
+inline constexpr std::size_t kAdviceGroups = 5;
 
 class AdviceModel : public QAbstractListModel {
   Q_OBJECT
@@ -39,6 +40,7 @@ class AdviceModel : public QAbstractListModel {
   int numberAt(int row) const { return rows_[static_cast<std::size_t>(row)].number; }
   const FindingText& textAt(int row) const;
   Level levelAt(int row) const;
+  const Finding* findingOf(int row) const;  // nullptr for a group row
   const std::string& bookAt(int row) const { return rows_[static_cast<std::size_t>(row)].key.book; }
   static QString titleOf(AdviceGroup group);
 
@@ -59,8 +61,8 @@ class AdviceModel : public QAbstractListModel {
 
   Session& session_;
   std::vector<Row> rows_;
-  std::array<bool, 4> open_{true, true, true, false};
-  std::array<int, 4> counts_{};
+  std::array<bool, kAdviceGroups> open_{true, true, true, true, false};
+  std::array<int, kAdviceGroups> counts_{};
   int failed_ = 0;
   mutable std::map<int, FindingText> texts_;  // by finding, made when a row is first looked at
 };

@@ -1,11 +1,13 @@
 #include "ui/advice/advice_panel.h"
 
+#include <QApplication>
 #include <QLabel>
 #include <QVBoxLayout>
 
 #include "ui/advice/advice_delegate.h"
 #include "ui/advice/advice_list.h"
 #include "ui/advice/advice_model.h"
+#include "ui/advice/finding_actions.h"
 #include "ui/look/look.h"
 #include "ui/session/session.h"
 #include "ui/widgets/figures.h"
@@ -72,6 +74,7 @@ AdvicePanel::AdvicePanel(Session& session, QWidget* parent)
   column->addWidget(empty_, 1);
   column->addWidget(caution_);
 
+  delegate_->setBelow([this](int width) { return actions_ && acted_.isValid() ? actions_->heightFor(width) : 0; });
   connect(&session_, &Session::changed, this, &AdvicePanel::refresh);
   connect(&session_, &Session::optionChanged, this, &AdvicePanel::refresh);
   connect(&session_, &Session::litChanged, this, &AdvicePanel::showLit);
@@ -81,7 +84,11 @@ AdvicePanel::AdvicePanel(Session& session, QWidget* parent)
     light(row >= 0 ? row : list_->currentIndex().isValid() ? list_->currentIndex().row() : -1);
   });
   connect(list_, &AdviceList::foldWanted, this, [this](int row, bool open) {
-    if (!model_->isGroup(row) && open) return;
+    if (!model_->isGroup(row) && open) {
+      placeActions();
+      if (actions_) actions_->focusFirst();
+      return;
+    }
     const AdviceGroup group = model_->groupOf(row);
     while (!model_->isGroup(row)) --row;
     list_->setCurrentIndex(model_->index(row));
@@ -93,6 +100,7 @@ AdvicePanel::AdvicePanel(Session& session, QWidget* parent)
 
 QString AdvicePanel::summary() const { return summary_->text(); }
 QString AdvicePanel::turning() const { return turning_->text(); }
+FindingActions* AdvicePanel::actions() const { return actions_; }
 
 void AdvicePanel::refresh() {
   model_->refresh();
@@ -105,6 +113,7 @@ void AdvicePanel::refresh() {
   count(AdviceGroup::shortfall, tr("%1 short"), true);
   count(AdviceGroup::unknown, tr("%1 not stated"), false);
   count(AdviceGroup::close, tr("%1 close"), false);
+  count(AdviceGroup::accepted, tr("%1 accepted"), false);
   count(AdviceGroup::clear, tr("%1 clear"), true);
   if (model_->failedCount() > 0) counts << tr("%1 could not be checked").arg(model_->failedCount());
   summary_->setText(any ? counts.join(u", ") : tr("Advice"));
@@ -134,6 +143,10 @@ void AdvicePanel::refresh() {
   lighting_ = true;
   showLit();
   lighting_ = false;
+  if (actions_ && acted_.isValid() && acted_ == list_->currentIndex())
+    actions_->setFinding(model_->findingAt(acted_.row()));
+  else
+    placeActionsSoon();
 }
 
 void AdvicePanel::showLit() {
@@ -151,6 +164,42 @@ void AdvicePanel::chooseRow(int row) {
   for (int each : {before, row})
     if (each >= 0 && each < model_->rowCount()) delegate_->relayout(model_->index(each));
   light(row);
+  placeActionsSoon();
+}
+
+// The current row changes while rows come and go; the view takes a widget only when it is at rest.
+void AdvicePanel::placeActionsSoon() {
+  if (placing_) return;
+  placing_ = true;
+  QMetaObject::invokeMethod(this, &AdvicePanel::placeActions, Qt::QueuedConnection);
+}
+
+void AdvicePanel::placeActions() {
+  placing_ = false;
+  const QModelIndex current = list_->currentIndex();
+  const bool wanted = current.isValid() && !model_->isGroup(current.row());
+  if (actions_ && acted_.isValid() && wanted && acted_ == current) return;
+  if (actions_) {
+    session_.clearPreview();
+    const bool had_focus = actions_->isAncestorOf(QApplication::focusWidget());
+    if (acted_.isValid()) list_->setIndexWidget(acted_, nullptr);
+    if (had_focus) list_->setFocus();
+  }
+  actions_ = nullptr;
+  acted_ = QPersistentModelIndex();
+  if (!wanted) return;
+  acted_ = current;
+  actions_ = new FindingActions(session_);
+  FindingActions* actions = actions_;
+  connect(actions, &FindingActions::heightChanged, this, [this, actions] {
+    if (actions != actions_ || !acted_.isValid()) return;
+    delegate_->relayout(acted_);
+    if (acted_ == list_->currentIndex()) list_->keepInView(acted_);
+  });
+  connect(actions, &FindingActions::backWanted, list_, [this] { list_->setFocus(); });
+  list_->setIndexWidget(acted_, actions);
+  setTabOrder(list_, actions);
+  actions->setFinding(model_->findingAt(current.row()));
 }
 
 void AdvicePanel::light(int row) {

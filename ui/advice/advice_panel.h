@@ -3,6 +3,7 @@
 #pragma once
 
 #include <QPersistentModelIndex>
+#include <QPointer>
 #include <QWidget>
 
 class QLabel;
@@ -12,6 +13,7 @@ namespace elbowroom::ui {
 class AdviceDelegate;
 class AdviceList;
 class AdviceModel;
+class FindingActions;
 class Session;
 
 // Refreshed in place at every change of the plan: rows that stay keep their place, the chosen row stays open.
@@ -26,6 +28,7 @@ class AdvicePanel : public QWidget {
   QString turning() const;
   AdviceList* list() const { return list_; }
   AdviceModel* model() const { return model_; }
+  FindingActions* actions() const;  // of the open finding; nullptr for none
 
  private:
   void refresh();
@@ -33,6 +36,8 @@ class AdvicePanel : public QWidget {
   void chooseRow(int row);
   void light(int row);
   void go(int row);
+  void placeActions();
+  void placeActionsSoon();
 
   Session& session_;
   QLabel *summary_, *turning_, *empty_, *caution_;
@@ -41,6 +46,9 @@ class AdvicePanel : public QWidget {
   AdviceDelegate* delegate_;
   QPersistentModelIndex lit_;
   bool lighting_ = false;  // we light it ourselves
+  QPointer<FindingActions> actions_;
+  QPersistentModelIndex acted_;  // the row they belong to
+  bool placing_ = false;
 };
 
 }  // namespace elbowroom::ui

@@ -20,7 +20,9 @@ void PlanCanvas::paintEvent(QPaintEvent* event) {
   paintSelection(painter);
   paintLit(painter);
   paintStandIn(painter);
-  tool_->paint(painter);
+  // The figures about the chosen thing are those of the plan as it is; beside the ghost they would mislead.
+  if (tool_ != &select_ || !session_.preview()) tool_->paint(painter);
+  paintPreview(painter);
 }
 
 void PlanCanvas::paintPlan(QPainter& painter) {

@@ -62,6 +62,7 @@ PlanCanvas::PlanCanvas(Session& session, QWidget* parent)
     update();
   });
   connect(&session_, &Session::litChanged, this, qOverload<>(&QWidget::update));
+  connect(&session_, &Session::previewChanged, this, qOverload<>(&QWidget::update));
 }
 
 PlanCanvas::~PlanCanvas() = default;

@@ -84,6 +84,7 @@ class PlanCanvas : public QWidget, public CanvasContext {
   void paintPlan(QPainter&);
   void paintStandIn(QPainter&);
   void paintLit(QPainter&);
+  void paintPreview(QPainter&);
   void paintSelection(QPainter&);
 
   Session& session_;

@@ -19,6 +19,7 @@ Session::Session(Plan plan, QObject* parent) : QObject(parent), history_(std::mo
 }
 
 void Session::recompute() {
+  clearPreview();
   // The report reorders as outcomes change; what is lit stays the same finding, not the same row.
   std::optional<Finding> lit;
   if (lit_ >= 0) lit = report_.findings[static_cast<std::size_t>(lit_)];
@@ -148,6 +149,27 @@ void Session::lightFinding(int index) {
   if (index == lit_) return;
   lit_ = index;
   emit litChanged();
+}
+
+void Session::setPreview(const Change& change, std::optional<Finding> then) {
+  const Result<Plan> next = apply(plan(), {option_, change, "", ""});
+  if (!next) return clearPreview();
+  Preview preview{deriveLayout(*next, option_), {}, std::move(then)};
+  const auto add = [&](const auto& things) {
+    for (const auto& thing : things) preview.moved.push_back(thing.id);
+  };
+  if (const auto* put = std::get_if<PutFixtures>(&change)) add(put->fixtures);
+  if (const auto* put = std::get_if<PutOpenings>(&change)) add(put->openings);
+  if (const auto* put = std::get_if<PutWallItems>(&change)) add(put->items);
+  if (const auto* put = std::get_if<PutCeilingItems>(&change)) add(put->items);
+  preview_ = std::move(preview);
+  emit previewChanged();
+}
+
+void Session::clearPreview() {
+  if (!preview_) return;
+  preview_.reset();
+  emit previewChanged();
 }
 
 void Session::replace(Plan plan) { restart(std::move(plan), true); }

@@ -54,6 +54,17 @@ class Session : public QObject {
   int litFinding() const { return lit_; }
   void lightFinding(int index);
 
+  // A change that is shown and not made, a remedy under the mouse: the plan stays as it is. Gone with the next
+  // change of the plan.
+  struct Preview {
+    Layout layout;
+    std::vector<ElementId> moved;
+    std::optional<Finding> then;  // the finding that it would mend, as it would be
+  };
+  const std::optional<Preview>& preview() const { return preview_; }
+  void setPreview(const Change&, std::optional<Finding> then);
+  void clearPreview();
+
   // Starts over with another plan (open, new).
   void replace(Plan plan);
   // The same, but the plan counts as not saved (a recovered copy).
@@ -66,6 +77,7 @@ class Session : public QObject {
   void optionChanged();      // also when the list of options changes
   void selectionChanged();
   void litChanged();
+  void previewChanged();
   void savedChanged();
   void refused(const QString& why);
   void showFinding(int index);  // somebody asked to go to it
@@ -82,6 +94,7 @@ class Session : public QObject {
   Report report_;
   std::set<ElementId> selection_;
   int lit_ = -1;
+  std::optional<Preview> preview_;
   QString last_error_;
 };
 
