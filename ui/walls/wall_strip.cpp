@@ -48,6 +48,7 @@ WallStrip::WallStrip(Session& session, QWidget* parent)
   connect(&session_, &Session::selectionChanged, this, &WallStrip::showSelected);
   connect(&session_, &Session::optionChanged, this, &WallStrip::stopPlacing);
   connect(&session_, &Session::litChanged, viewport(), qOverload<>(&QWidget::update));
+  connect(&session_, &Session::previewChanged, viewport(), qOverload<>(&QWidget::update));
   redraw();
 }
 
@@ -219,6 +220,7 @@ void WallStrip::paintEvent(QPaintEvent* event) {
     paintSelection(painter);
     paintLit(painter);
     tool_->paint(painter);
+    paintPreview(painter);
   }
   if (hasFocus()) {
     painter.setBrush(Qt::NoBrush);
@@ -246,6 +248,24 @@ void WallStrip::paintLit(QPainter& painter) {
   for (const StripScene::Mark& mark : scene_.marks())
     if (mark.finding == lit)
       painter.drawEllipse(QRectF(map_.toPx(mark.box.low), map_.toPx(mark.box.high)).normalized().adjusted(-4, -4, 4, 4));
+}
+
+// Where a remedy would put a thing on its wall.
+void WallStrip::paintPreview(QPainter& painter) {
+  if (!session_.preview()) return;
+  QColor wash = lookOf(*this).accent;
+  wash.setAlphaF(0.16F);
+  painter.setBrush(wash);
+  painter.setPen(QPen(lookOf(*this).accent, 2.2, Qt::DashLine));
+  for (const ElementId& id : session_.preview()->moved) {
+    const WallItem* item = findWallItem(session_.preview()->layout.option, id);
+    if (item == nullptr) continue;
+    for (const auto& wall : scene_.drawing().walls) {
+      if (wall.id != item->wall) continue;
+      const Point low{wall.x + item->along - item->width / 2, item->bottom};
+      painter.drawRect(QRectF(map_.toPx(low), map_.toPx(low + Vector{item->width, item->height})).normalized());
+    }
+  }
 }
 
 ElementId WallStrip::thingAt(QPointF at) const { return scene_.thingAt(map_.toPlan(at), map_.fromPx(5)); }

@@ -84,6 +84,7 @@ class WallStrip : public QAbstractScrollArea, public StripContext {
   QRect rectOfWall(std::size_t) const;
   void paintSelection(QPainter&);
   void paintLit(QPainter&);
+  void paintPreview(QPainter&);
   void autoScroll(QPointF at);
 
   Session& session_;
