@@ -63,9 +63,9 @@ class Squares {
       double own = kInfinity;
       for (std::uint32_t i = 0; i < count; ++i)
         if (kernel_.edges[s_.arena[first + i]].ring == static_cast<int>(r))
-          own = std::fmin(own, s_.squared[i]);
+          own = std::min(own, s_.squared[i]);
       if (own == kInfinity) return -kInfinity;
-      depth = std::fmax(depth, own);
+      depth = std::max(depth, own);
     }
     return depth < 0 ? nearest_ : -std::sqrt(depth);
   }
@@ -181,7 +181,7 @@ double provenBound(const Kernel& kernel, const Proof& proof, Vec at, double half
     double sum = 0;
     for (int i = 0; i < proof.count; ++i)
       sum += proof.weight[i] * std::sqrt(kernel.edges[proof.edge[i]].distanceSquared(p));
-    most = std::fmax(most, sum);
+    most = std::max(most, sum);
   }
   return most;
 }
@@ -291,8 +291,8 @@ class NearestSearch {
 
  private:
   void visit(Vec at, double half, std::uint32_t first, std::uint32_t count) {
-    const Vec off{std::fmax(0, std::fabs(at.x - near_.x) - half),
-                  std::fmax(0, std::fabs(at.y - near_.y) - half)};
+    const Vec off{std::max(0.0, std::fabs(at.x - near_.x) - half),
+                  std::max(0.0, std::fabs(at.y - near_.y) - half)};
     const double away = norm(off);
     if (away >= best_ - kNearestTolerance) return;
     const double f = squares_.valueAt(at, first, count);
@@ -359,7 +359,7 @@ std::optional<Circle> searchNearestCircle(const Kernel& kernel, double radius, V
   if (most < radius - 0.01) return std::nullopt;
   const Length asked = Length::fromInches(radius);
   // Where the circle is only just too large, the largest circle's own size decides how near it can come.
-  const std::optional<Vec> at = NearestSearch(kernel, std::fmin(radius, most), near).run();
+  const std::optional<Vec> at = NearestSearch(kernel, std::min(radius, most), near).run();
   if (!at) return Circle{largest.center, asked};
   return Circle{toPoint(*at), asked};
 }

@@ -13,10 +13,13 @@ using kernel::P;
 
 constexpr double kEps = 1e-7;
 
-// A stretch of something beside a flank: its gap runs straight from gap_a at y_a to gap_b at y_b (y outwards).
+// A stretch of something beside a flank: its gap runs straight from gap_a at y_a to gap_b at y_b (y
+// outwards).
 struct Beside {
   double y_a, y_b, gap_a, gap_b;
-  double gapAt(double y) const { return y_b > y_a ? gap_a + (gap_b - gap_a) * (y - y_a) / (y_b - y_a) : std::min(gap_a, gap_b); }
+  double gapAt(double y) const {
+    return y_b > y_a ? gap_a + (gap_b - gap_a) * (y - y_a) / (y_b - y_a) : std::min(gap_a, gap_b);
+  }
 };
 
 // Narrows from..to (0 to 1) to where a value that runs straight from at_a to at_b is not negative.
@@ -66,7 +69,8 @@ Flank flankOf(const std::vector<Beside>& things, double room_needed) {
 
 }  // namespace
 
-Confinement confinementOf(const FreeFloor& floor, const ApproachSpace& space, Length room_needed, Length look) {
+Confinement confinementOf(const FreeFloor& floor, const ApproachSpace& space, Length room_needed,
+                          Length look) {
   const P origin = kernel::inInches(space.back_center);
   const double n = std::hypot(space.outward.x, space.outward.y);
   const P out = n > 0 ? P{space.outward.x / n, space.outward.y / n} : P{1, 0};
@@ -80,7 +84,8 @@ Confinement confinementOf(const FreeFloor& floor, const ApproachSpace& space, Le
   const auto addRing = [&](const Outline& ring) {
     for (std::size_t i = 0, j = ring.size() - 1; i < ring.size(); j = i++) {
       const P a = kernel::inInches(ring[j]) - origin, b = kernel::inInches(ring[i]) - origin;
-      edges.push_back({{kernel::dot(a, left), kernel::dot(a, out)}, {kernel::dot(b, left), kernel::dot(b, out)}});
+      edges.push_back(
+          {{kernel::dot(a, left), kernel::dot(a, out)}, {kernel::dot(b, left), kernel::dot(b, out)}});
       high = std::min(high, acrossAt(edges.back().a, edges.back().b, half - 2 * kContact.inches()));
     }
   };

@@ -5,29 +5,30 @@
 
 namespace elbowroom {
 
-// A clear floor space in front of a fixture: a rectangle whose back lies at the fixture (or the alcove's back),
-// `width` along the back and `depth` away from it. Forward approach: 30 wide, 48 deep; parallel: 48 wide, 30
-// deep.
+// A clear floor space in front of a fixture: a rectangle whose back lies at the fixture (or the alcove's
+// back), `width` along the back and `depth` away from it. Forward approach: 30 wide, 48 deep; parallel: 48
+// wide, 30 deep.
 struct ApproachSpace {
-  Point back_center;     // middle of the side at the fixture
-  Direction outward;     // from the fixture into the room
+  Point back_center;  // middle of the side at the fixture
+  Direction outward;  // from the fixture into the room
   Length width, depth;
 };
 
 struct Flank {
-  // Nearest thing beside this side of the space within `room_needed` of it, measured square to the side; equal
-  // to room_needed when nothing stands there.
+  // Nearest thing beside this side of the space within `room_needed` of it, measured square to the side;
+  // equal to room_needed when nothing stands there.
   Length gap;
   // How far out from the back the farthest such thing reaches; 0 when nothing stands there.
   Length depth;
 };
 
 struct Confinement {
-  Flank left, right;     // as seen from the fixture looking out
-  // How far out from the back both sides together leave less than width + room_needed: the depth of the alcove
-  // as far as it is too narrow for the wider space. 0 when it is nowhere.
+  Flank left, right;  // as seen from the fixture looking out
+  // How far out from the back both sides together leave less than width + room_needed: the depth of the
+  // alcove as far as it is too narrow for the wider space. 0 when it is nowhere.
   Length depth;
-  // Least clear width between what stands left and right, over that depth; width + room_needed when depth is 0.
+  // Least clear width between what stands left and right, over that depth; width + room_needed when depth is
+  // 0.
   Length width;
 };
 

@@ -35,7 +35,7 @@ struct Edge {
 
   Vec nearest(Vec p) const {
     const double t = dot(p - a, d) * inverse;
-    return a + std::fmin(1.0, std::fmax(0.0, t)) * d;
+    return a + std::min(1.0, std::max(0.0, t)) * d;
   }
   double distanceSquared(Vec p) const {
     const Vec v = p - nearest(p);

@@ -15,7 +15,7 @@ Reach deepest(const Chord& chord, Vec at, BoxHalf half) {
   Reach best{-std::numeric_limits<double>::infinity(), {}};
   const auto offer = [&](double t) {
     const Vec p = a + std::clamp(t, 0.0, 1.0) * d;
-    const double depth = std::fmin(half.x - std::fabs(p.x), half.y - std::fabs(p.y));
+    const double depth = std::min(half.x - std::fabs(p.x), half.y - std::fabs(p.y));
     if (depth > best.depth) best = {depth, p + at};
   };
   // The depth along the chord is concave and made of straight pieces, so its top lies at an end, where a
@@ -51,7 +51,7 @@ Fit FreeFloor::rectangleFit(Length along, Length across, Placed place) const {
     fit.obstacle = obstacle;
   };
   // A thing that covers the middle reaches as deep as anything can.
-  const double full = std::fmin(half.x, half.y);
+  const double full = std::min(half.x, half.y);
   if (!kernel_->has_floor || !kernel_->inside(kernel_->rings[0], center)) offer(full, center, -1);
   for (std::size_t r = 1; r < kernel_->rings.size(); ++r)
     if (kernel_->inside(kernel_->rings[r], center)) offer(full, center, static_cast<int>(r) - 1);
@@ -59,7 +59,7 @@ Fit FreeFloor::rectangleFit(Length along, Length across, Placed place) const {
     const Reach reach = deepest({frame.into(e.a), frame.into(e.d)}, at, half);
     offer(reach.depth, frame.outOf(reach.at), e.ring - 1);
   }
-  const Length depth = Length::fromInches(std::fmax(0.0, worst));
+  const Length depth = Length::fromInches(std::max(0.0, worst));
   fit.fits = depth <= kContact;
   if (!fit.fits) fit.misses_by = depth;
   return fit;
@@ -88,13 +88,16 @@ RigidPattern rectanglePattern(Length along, Length across) {
 std::optional<Placed> FreeFloor::nearestRectangle(Length along, Length across, Placed near) const {
   if (rectangleFit(along, across, near).fits) return near;
   const Surroundings around(*kernel_);
-  return placedAs(nearestRigid(around, rectanglePattern(along, across), {toInches(near.center), near.turn.radians()}, false), near.turn);
+  return placedAs(nearestRigid(around, rectanglePattern(along, across),
+                               {toInches(near.center), near.turn.radians()}, false),
+                  near.turn);
 }
 
 std::optional<Placed> FreeFloor::nearestRectangleAnyTurn(Length along, Length across, Placed near) const {
   if (rectangleFit(along, across, near).fits) return near;
   const Surroundings around(*kernel_);
-  return placedAs(nearestRigid(around, rectanglePattern(along, across), {toInches(near.center), near.turn.radians()}, true));
+  return placedAs(nearestRigid(around, rectanglePattern(along, across),
+                               {toInches(near.center), near.turn.radians()}, true));
 }
 
 std::optional<Placed> FreeFloor::rectangleSomewhere(Length along, Length across) const {

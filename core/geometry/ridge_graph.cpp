@@ -1,6 +1,7 @@
 #include "core/geometry/ridge_graph.h"
 
 #include <boost/polygon/voronoi.hpp>
+#include <algorithm>
 #include <cmath>
 
 #include "core/geometry/noding.h"
@@ -52,7 +53,7 @@ Site siteOf(const Diagram::cell_type& cell, const std::vector<GridSegment>& segm
 }
 
 void setSaddle(RidgeEdge& edge, double s) {
-  const double low = std::fmin(edge.s_from, edge.s_to), high = std::fmax(edge.s_from, edge.s_to);
+  const double low = std::min(edge.s_from, edge.s_to), high = std::max(edge.s_from, edge.s_to);
   if (s < low || s > high) return;
   const Vec at = edge.at(s);
   edge.saddle = Saddle{s, at, edge.radius(at)};
@@ -104,11 +105,11 @@ RidgeEdge ridgeBetween(Site p, Site q, Vec from, Vec to) {
 double RidgeEdge::distanceToSite(int which, Vec p) const {
   const Vec a = site_a[which], d = site_b[which] - a;
   const double squared = dot(d, d);
-  const double t = squared > 0 ? std::fmin(1.0, std::fmax(0.0, dot(p - a, d) / squared)) : 0.0;
+  const double t = squared > 0 ? std::min(1.0, std::max(0.0, dot(p - a, d) / squared)) : 0.0;
   return norm(p - (a + t * d));
 }
 
-double RidgeEdge::radius(Vec p) const { return std::fmin(distanceToSite(0, p), distanceToSite(1, p)); }
+double RidgeEdge::radius(Vec p) const { return std::min(distanceToSite(0, p), distanceToSite(1, p)); }
 
 RidgeGraph ridgesOf(const Kernel& kernel) {
   RidgeGraph graph;

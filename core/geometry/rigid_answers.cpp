@@ -7,7 +7,8 @@ namespace elbowroom::floor_kernel {
 namespace {
 
 // Accepted poses may overlap by up to kContact; most can be freed of it by a hair's motion.
-Pose settled(const Surroundings& around, const RigidPattern& pattern, Pose pose, const Vec* target, bool turns) {
+Pose settled(const Surroundings& around, const RigidPattern& pattern, Pose pose, const Vec* target,
+             bool turns) {
   if (!target && overlapAt(around, pattern, pose) <= 0) return pose;
   std::vector<std::uint32_t> near;
   const double reach = pattern.reach + 1;
@@ -29,7 +30,8 @@ std::vector<double> wallTurns(const Kernel& kernel) {
     if (e.inverse == 0 || 1 / e.inverse < 36) continue;
     double turn = std::fmod(std::atan2(e.d.y, e.d.x) + 2 * std::numbers::pi, quarter);
     if (turn > quarter - 1e-9) turn = 0;
-    const bool known = std::any_of(turns.begin(), turns.end(), [&](double t) { return std::fabs(t - turn) < 1e-7; });
+    const bool known =
+        std::any_of(turns.begin(), turns.end(), [&](double t) { return std::fabs(t - turn) < 1e-7; });
     if (!known && turns.size() < 6) turns.push_back(turn);
   }
   return turns;
@@ -37,7 +39,8 @@ std::vector<double> wallTurns(const Kernel& kernel) {
 
 }  // namespace
 
-std::optional<Pose> nearestRigid(const Surroundings& around, const RigidPattern& pattern, Pose near, bool any_turn) {
+std::optional<Pose> nearestRigid(const Surroundings& around, const RigidPattern& pattern, Pose near,
+                                 bool any_turn) {
   RigidSearch search(around, pattern);
   const std::optional<Pose> found = any_turn ? search.nearest(near) : search.nearestAt(near);
   if (!found) return found;

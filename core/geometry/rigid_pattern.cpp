@@ -109,14 +109,14 @@ int contactsOf(const Blocker& edge, const Piece& piece, const Axes& axes, Vec at
   const Vec u = axes.first(piece.diagonal), v = axes.second(piece.diagonal);
   const Vec ra = edge.a - at, rb = ra + edge.d;
   const Vec a{dot(ra, u), dot(ra, v)}, b{dot(rb, u), dot(rb, v)};
-  double best = std::fmin(a.x, b.x) - piece.high.x;
+  double best = std::min(a.x, b.x) - piece.high.x;
   int which = 0;
   const auto offer = [&](double gap, int id) {
     if (gap > best) best = gap, which = id;
   };
-  offer(piece.low.x - std::fmax(a.x, b.x), 1);
-  offer(std::fmin(a.y, b.y) - piece.high.y, 2);
-  offer(piece.low.y - std::fmax(a.y, b.y), 3);
+  offer(piece.low.x - std::max(a.x, b.x), 1);
+  offer(std::min(a.y, b.y) - piece.high.y, 2);
+  offer(piece.low.y - std::max(a.y, b.y), 3);
   const Vec d = b - a;
   const double length = norm(d);
   Vec normal;
@@ -138,8 +138,8 @@ int contactsOf(const Blocker& edge, const Piece& piece, const Axes& axes, Vec at
     Vec other = along_x ? Vec{normal.x > 0 ? piece.high.x : piece.low.x, deep.y}
                         : Vec{deep.x, normal.y > 0 ? piece.high.y : piece.low.y};
     const Vec tangent = (1 / length) * d;
-    const double low = std::fmin(dot(a, tangent), dot(b, tangent)),
-                 high = std::fmax(dot(a, tangent), dot(b, tangent));
+    const double low = std::min(dot(a, tangent), dot(b, tangent)),
+                 high = std::max(dot(a, tangent), dot(b, tangent));
     const double from = dot(deep, tangent), to = dot(other, tangent);
     if (std::fabs(to - from) < 1e-9) return 1;
     const double t = std::clamp((std::clamp(to, low, high) - from) / (to - from), 0.0, 1.0);
@@ -161,7 +161,7 @@ int contactsOf(const Blocker& edge, const Piece& piece, const Axes& axes, Vec at
   if (std::fabs(pb - pa) > 1e-9) {
     const double t0 = std::clamp((low - pa) / (pb - pa), 0.0, 1.0);
     const double t1 = std::clamp((high - pa) / (pb - pa), 0.0, 1.0);
-    ta = std::fmin(t0, t1), tb = std::fmax(t0, t1);
+    ta = std::min(t0, t1), tb = std::max(t0, t1);
   }
   int count = 0;
   for (const double t : {ta, tb}) {
@@ -180,12 +180,13 @@ double gapOf(const Blocker& edge, const Piece& piece, const Axes& axes, Vec at) 
   const Vec u = axes.first(piece.diagonal), v = axes.second(piece.diagonal);
   const Vec ra = edge.a - at;
   const Vec a{dot(ra, u), dot(ra, v)}, d{dot(edge.d, u), dot(edge.d, v)}, b = a + d;
-  double gap = std::fmax(std::fmin(a.x, b.x) - piece.high.x, piece.low.x - std::fmax(a.x, b.x));
-  gap = std::fmax(gap, std::fmax(std::fmin(a.y, b.y) - piece.high.y, piece.low.y - std::fmax(a.y, b.y)));
+  double gap = std::max(std::min(a.x, b.x) - piece.high.x, piece.low.x - std::max(a.x, b.x));
+  gap = std::max(gap, std::max(std::min(a.y, b.y) - piece.high.y, piece.low.y - std::max(a.y, b.y)));
   const Vec half = 0.5 * (piece.high - piece.low), mid = 0.5 * (piece.high + piece.low);
   const double n = std::sqrt(dot(d, d));
   if (n > 0)
-    gap = std::fmax(gap, (std::fabs(cross(d, mid - a)) - half.x * std::fabs(d.y) - half.y * std::fabs(d.x)) / n);
+    gap =
+        std::max(gap, (std::fabs(cross(d, mid - a)) - half.x * std::fabs(d.y) - half.y * std::fabs(d.x)) / n);
   return gap;
 }
 
@@ -203,7 +204,7 @@ double overlapAt(const Surroundings& around, const RigidPattern& pattern, const 
   double least = HUGE_VAL;
   nearBlockers(around, pattern, pose.at, [&](const Blocker& edge) {
     for (const Piece& piece : pattern.pieces)
-      if (piece.layers & edge.layer) least = std::fmin(least, gapOf(edge, piece, axes, pose.at));
+      if (piece.layers & edge.layer) least = std::min(least, gapOf(edge, piece, axes, pose.at));
   });
   return -least;
 }

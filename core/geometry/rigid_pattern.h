@@ -4,6 +4,7 @@
 // deeper than v into it, so all tests ask whether an edge meets a piece whose sides were moved.
 #pragma once
 
+#include <algorithm>
 #include <cmath>
 #include <cstdint>
 #include <vector>
@@ -13,36 +14,36 @@
 
 namespace elbowroom::floor_kernel {
 
-// Edges belong to one layer; a piece keeps clear of the layers in its mask. Layer 0 is the floor itself, layer 1
-// what blocks only some of the pieces.
+// Edges belong to one layer; a piece keeps clear of the layers in its mask. Layer 0 is the floor itself,
+// layer 1 what blocks only some of the pieces.
 using LayerMask = std::uint32_t;
 
 struct Piece {
-  Vec low, high;           // about the pattern's reference point, in the piece's own frame
-  bool diagonal = false;   // that frame is turned by 45 degrees against the pattern's
+  Vec low, high;          // about the pattern's reference point, in the piece's own frame
+  bool diagonal = false;  // that frame is turned by 45 degrees against the pattern's
   LayerMask layers = 3;
 };
 
 struct RigidPattern {
   std::vector<Piece> pieces;
-  double inscribed = 0;    // a disc about the reference point inside the pieces of layer 0
-  double reach = 0;        // a disc about it that holds all pieces
-  double period = 0;       // it looks the same after this turn
+  double inscribed = 0;  // a disc about the reference point inside the pieces of layer 0
+  double reach = 0;      // a disc about it that holds all pieces
+  double period = 0;     // it looks the same after this turn
 };
 
 struct Pose {
-  Vec at;                  // the reference point
+  Vec at;  // the reference point
   double turn = 0;
 };
 
 struct Blocker {
-  Vec a, d;                // from a to a + d
-  double inverse = 0;      // 1 / |d|^2, 0 for a point
+  Vec a, d;            // from a to a + d
+  double inverse = 0;  // 1 / |d|^2, 0 for a point
   LayerMask layer = 1;
 
   double distanceSquared(Vec p) const {
     const double t = dot(p - a, d) * inverse;
-    const Vec v = p - (a + std::fmin(1.0, std::fmax(0.0, t)) * d);
+    const Vec v = p - (a + std::min(1.0, std::max(0.0, t)) * d);
     return dot(v, v);
   }
 };
@@ -72,9 +73,9 @@ struct Axes {
 
 // One limit at a pose: how far off, and how that changes with a small motion.
 struct Contact {
-  double gap;              // negative: overlap
-  Vec away;                // unit; moving this way opens the gap
-  double lever;            // change of the gap with the turn
+  double gap;    // negative: overlap
+  Vec away;      // unit; moving this way opens the gap
+  double lever;  // change of the gap with the turn
 };
 
 // The separating axis of an edge and a piece, as the one or two contacts on it; returns how many.

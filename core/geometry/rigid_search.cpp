@@ -13,8 +13,8 @@ constexpr double kNeverDropped = 0.010;
 constexpr double kSmallest = 0.004;  // boxes whose poses differ by less are settled by their middle
 constexpr double kSeedHalf = 2.0;
 constexpr double kNearestTolerance = 0.010;
-constexpr double kWideTurn = 0.4;    // over more than this, only the inscribed disc tells anything
-constexpr double kTurnTie = 0.004;   // inches per radian: on ties the turn nearest to the wanted one
+constexpr double kWideTurn = 0.4;   // over more than this, only the inscribed disc tells anything
+constexpr double kTurnTie = 0.004;  // inches per radian: on ties the turn nearest to the wanted one
 
 // How far along the axis `n` a box of places reaches.
 double support(Vec n, Vec half) { return half.x * std::fabs(n.x) + half.y * std::fabs(n.y); }
@@ -218,7 +218,8 @@ bool RigidSearch::dropped(const Cell& cell) {
     const double r = pattern_.inscribed - kNeverDropped - norm(cell.half);
     if (r > 0)
       for (std::uint32_t i = 0; i < cell.count; ++i)
-        if (around_.blockers[list[i]].layer == 1 && around_.blockers[list[i]].distanceSquared(cell.at) < r * r)
+        if (around_.blockers[list[i]].layer == 1 &&
+            around_.blockers[list[i]].distanceSquared(cell.at) < r * r)
           return true;
     return false;
   }
@@ -230,7 +231,8 @@ bool RigidSearch::dropped(const Cell& cell) {
   };
   const auto frameOf = [&](bool diagonal) {
     Frame f;
-    const Vec axis[4] = {low.first(diagonal), low.second(diagonal), high.first(diagonal), high.second(diagonal)};
+    const Vec axis[4] = {low.first(diagonal), low.second(diagonal), high.first(diagonal),
+                         high.second(diagonal)};
     for (int i = 0; i < 4; ++i) f.slab[i] = {axis[i], kNeverDropped + support(axis[i], cell.half)};
     return f;
   };
@@ -329,8 +331,8 @@ void RigidSearch::examine(const Cell& cell) {
   double by_x = cell.half.x, by_y = cell.half.y, by_turn = 0.7 * swing;
   if (least < 0) {
     Contact contact[2];
-    contactsOf(around_.blockers[worst_edge], pattern_.pieces[static_cast<std::size_t>(worst_piece)], axes, cell.at,
-               contact);
+    contactsOf(around_.blockers[worst_edge], pattern_.pieces[static_cast<std::size_t>(worst_piece)], axes,
+               cell.at, contact);
     by_x *= std::max(0.05, std::fabs(contact[0].away.x));
     by_y *= std::max(0.05, std::fabs(contact[0].away.y));
     by_turn = cell.spread * std::max(0.1 * pattern_.reach, std::fabs(contact[0].lever));

@@ -43,8 +43,8 @@ Pose stepped(const Surroundings& around, const RigidPattern& pattern, const std:
           if (n < kMost) {
             rows[n++] = row;
           } else {
-            const auto slackest =
-                std::min_element(rows.begin(), rows.end(), [](const Row& a, const Row& b) { return a.lack < b.lack; });
+            const auto slackest = std::min_element(
+                rows.begin(), rows.end(), [](const Row& a, const Row& b) { return a.lack < b.lack; });
             if (row.lack > slackest->lack) *slackest = row;
           }
         }

@@ -30,7 +30,8 @@ struct TBoxes {
   }
   double inscribed() const {
     const double x = roomiest() - inner;
-    return std::min({half_along - roomiest(), std::hypot(x, half_base), half_across, roomiest() + half_along});
+    return std::min(
+        {half_along - roomiest(), std::hypot(x, half_base), half_across, roomiest() + half_along});
   }
 };
 
@@ -91,7 +92,8 @@ Outline turningOutline(const TurningShape& shape, Placed place) {
   const Vec center = toInches(place.center);
   std::vector<Vec> ring{{-t.half_along, -t.half_base}};
   const auto corner = [&](double side) {
-    const Vec along{t.inner - t.chamfer, side * t.half_base}, across{t.inner, side * (t.half_base + t.chamfer)};
+    const Vec along{t.inner - t.chamfer, side * t.half_base},
+        across{t.inner, side * (t.half_base + t.chamfer)};
     if (side < 0) ring.push_back(along);
     if (t.chamfer > 0 || side > 0) ring.push_back(across);
     if (side > 0 && t.chamfer > 0) ring.push_back(along);
@@ -116,7 +118,8 @@ std::optional<Placed> FreeFloor::turningT(const TurningShape& shape) const {
   return placed(anywhereRigid(around, patternOf(shape, TurningEnd::none)), shape);
 }
 
-std::optional<PlacedTurning> FreeFloor::turningT(const TurningShape& shape, const FreeFloor& with_knees) const {
+std::optional<PlacedTurning> FreeFloor::turningT(const TurningShape& shape,
+                                                 const FreeFloor& with_knees) const {
   if (const auto bare = turningT(shape)) return PlacedTurning{*bare, TurningEnd::none};
   if (with_knees.kernel_ == kernel_) return std::nullopt;
   // Over knee space with all three ends it would have to fit as well.

@@ -1,5 +1,5 @@
-// 2010 ADA Standards 305.7, figures 305.7.1 and 305.7.2: how deep and how wide the alcove around a clear floor
-// space is.
+// 2010 ADA Standards 305.7, figures 305.7.1 and 305.7.2: how deep and how wide the alcove around a clear
+// floor space is.
 #include "core/geometry/confinement.h"
 
 #include <gtest/gtest.h>
@@ -15,8 +15,8 @@ Outline box(double x, double y, double w, double h) {
 // An alcove with its back at y = 0 that opens downwards into a wide room.
 FreeFloor alcove(double width, double depth, std::vector<Outline> things = {}) {
   const double low = -depth - 100, left = -width / 2, right = width / 2;
-  return FreeFloor({at(left, 0), at(right, 0), at(right, -depth), at(100, -depth), at(100, low), at(-100, low),
-                    at(-100, -depth), at(left, -depth)},
+  return FreeFloor({at(left, 0), at(right, 0), at(right, -depth), at(100, -depth), at(100, low),
+                    at(-100, low), at(-100, -depth), at(left, -depth)},
                    std::move(things));
 }
 ApproachSpace forward() { return {at(0, 0), {0, -1}, in(30), in(48)}; }
@@ -65,8 +65,8 @@ TEST(Confinement, OneSideOrSlantedSides) {
   EXPECT_NEAR(confinementOf(funnel, forward(), in(6)).depth.inches(), 24, 1e-4);
   // The same turned: the frame decides, not the plan's axes.
   const auto turned = [](double x, double y) { return at(50 + y, 70 - x); };
-  const FreeFloor aside({turned(15, 0), turned(21, -48), turned(200, -48), turned(200, -90), turned(-200, -90),
-                         turned(-200, -48), turned(-21, -48), turned(-15, 0)},
+  const FreeFloor aside({turned(15, 0), turned(21, -48), turned(200, -48), turned(200, -90),
+                         turned(-200, -90), turned(-200, -48), turned(-21, -48), turned(-15, 0)},
                         {});
   EXPECT_NEAR(confinementOf(aside, {turned(0, 0), {-1, 0}, in(30), in(48)}, in(6)).depth.inches(), 24, 1e-4);
 }

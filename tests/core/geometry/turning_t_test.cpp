@@ -1,5 +1,5 @@
-// T-shaped turning space with knee space at one end, the other shapes of A117.1, any angle; and the clear floor
-// space beyond a swing.
+// T-shaped turning space with knee space at one end, the other shapes of A117.1, any angle; and the clear
+// floor space beyond a swing.
 #include <gtest/gtest.h>
 
 #include <numbers>
@@ -27,7 +27,9 @@ Outline turned(const Outline& ring, double degrees) {
 
 TEST(TurningShapes, OutlinesHaveTheAreasOfTheirCutOuts) {
   // A117.1-2017 304.3.2.1: cut-outs 16 x 24 less 8 in chamfers, 11 x 22, 12 x 20.
-  const auto area = [](const TurningShape& s) { return areaOf(turningOutline(s, {at(7, 9), deg(31)})).squareInches(); };
+  const auto area = [](const TurningShape& s) {
+    return areaOf(turningOutline(s, {at(7, 9), deg(31)})).squareInches();
+  };
   EXPECT_NEAR(area(kTurningT2010), 60 * 60 - 2 * 12 * 24, 1e-3);
   EXPECT_NEAR(area(kTurningT2017First), 68 * 60 - 2 * (16 * 24 - 32), 1e-3);
   EXPECT_NEAR(area(kTurningT2017Second), 64 * 60 - 2 * 11 * 22, 1e-3);
@@ -35,7 +37,8 @@ TEST(TurningShapes, OutlinesHaveTheAreasOfTheirCutOuts) {
 }
 
 TEST(TurningShapes, EachFitsItsOwnOutlineAndNothingNarrower) {
-  for (const TurningShape& shape : {kTurningT2010, kTurningT2017First, kTurningT2017Second, kTurningT2017Third})
+  for (const TurningShape& shape :
+       {kTurningT2010, kTurningT2017First, kTurningT2017Second, kTurningT2017Third})
     for (const double turn : {0.0, 31.4, 123.456, 270.0}) {
       const Placed place{at(40, 50), deg(turn)};
       const auto found = FreeFloor(turningOutline(shape, place), {}).turningT(shape);
@@ -93,9 +96,9 @@ TEST(TurningTWithKnees, StillBlockedByWhatBlocksKnees) {
 
 TEST(RectangleSomewhere, FindsTheOneAngleThatFits) {
   // 30 x 48 in a hexagon around it that is not parallel to it anywhere, turned by 31.4 degrees.
-  const Outline snug = turned({at(-24, -15), at(0, -17), at(24, -15), at(25, 0), at(24, 15), at(0, 17), at(-24, 15),
-                               at(-25, 0)},
-                              31.4);
+  const Outline snug = turned(
+      {at(-24, -15), at(0, -17), at(24, -15), at(25, 0), at(24, 15), at(0, 17), at(-24, 15), at(-25, 0)},
+      31.4);
   const auto found = FreeFloor(snug, {}).rectangleSomewhere(in(48), in(30));
   ASSERT_TRUE(found);
   EXPECT_NEAR(std::remainder(found->turn.degrees() - 31.4, 180), 0, 0.2);
@@ -121,7 +124,8 @@ TEST(BeyondSweep, KeepsClearOfTheArcItself) {
   EXPECT_TRUE(square(side));
   EXPECT_FALSE(square(side - 0.05));
   // A thing smaller than the sector is not hidden in it.
-  EXPECT_FALSE(beyondSweep(FreeFloor(box(0, 0, 28, 28), {}), {{at(0, 0), in(40), {1, 0}, deg(90)}}, in(6), in(6), {}));
+  EXPECT_FALSE(
+      beyondSweep(FreeFloor(box(0, 0, 28, 28), {}), {{at(0, 0), in(40), {1, 0}, deg(90)}}, in(6), in(6), {}));
 }
 
 }  // namespace
