@@ -8,6 +8,7 @@
 
 #include "tests/ui/rooms.h"
 #include "ui/session/session.h"
+#include "ui/walls/strip_menu.h"
 #include "ui/walls/wall_strip.h"
 
 namespace elbowroom::ui {
@@ -239,6 +240,26 @@ TEST_F(StripEditTest, ControlAndWheelZoomAboutThePointer) {
   EXPECT_NEAR(strip.map().toPlan(at).y.inches(), before.y.inches(), 0.5);
   strip.zoomToFit();
   EXPECT_EQ(strip.verticalScrollBar()->maximum(), 0);
+}
+
+TEST_F(StripEditTest, TheMenuActsInOneStepAndOnlyWhereItCan) {
+  session.select({{"m"}});
+  QMenu menu;
+  fillStripMenu(menu, strip, {"s"});
+  const auto action = [&](const QString& text) {
+    for (QAction* each : menu.actions())
+      if (each->text() == text) return each;
+    return static_cast<QAction*>(nullptr);
+  };
+  EXPECT_FALSE(action("Align tops")->isEnabled());
+  EXPECT_FALSE(action("Into the nearest stud bay")->isEnabled());
+  action("Counter to ceiling")->trigger();
+  EXPECT_EQ(mirror().bottom + mirror().height, 96_in);
+  session.undo();
+  EXPECT_EQ(mirror().height, 30_in);
+  EXPECT_FALSE(session.history().canUndo());
+  action("Back the whole wall")->trigger();
+  EXPECT_EQ(yesNo(findWall(session.option(), {"s"})->facts, "backed"), true);
 }
 
 TEST_F(StripEditTest, HoveringAMarkLightsItsFinding) {

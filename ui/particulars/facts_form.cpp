@@ -68,6 +68,7 @@ void FactsForm::build() {
   }
   form_ = new Form(this);
   column_->addWidget(form_);
+  form_->wrapLabels();
   form_->addHeading(tr("Facts"));
   for (const FactInfo& info : allFacts()) {
     if (info.on != on_ || !concerns(info, kind_)) continue;
@@ -83,6 +84,7 @@ QWidget* FactsForm::fieldFor(const FactInfo& info, Form& form) {
   switch (info.type) {
     case FactType::yesNo: {
       QComboBox* box = form.addChoice(label, {tr("not stated"), tr("Yes"), tr("No")});
+      box->setMinimumContentsLength(3);
       connect(box, &QComboBox::activated, this, [this, &info](int i) {
         state(info, i == 0 ? std::nullopt : std::optional<FactValue>(i == 1));
       });

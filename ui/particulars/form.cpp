@@ -22,6 +22,12 @@ void Form::addField(const QString& label, QWidget* field) {
   caption->setBuddy(field);
   caption->setMinimumHeight(field->sizeHint().height());
   caption->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
+  if (wraps_) {
+    // Its height follows its width, and the field keeps at least half of the row.
+    caption->setWordWrap(true);
+    caption->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Minimum);
+    field->setMinimumWidth(40);
+  }
   grid_->addWidget(caption, row_, 0, Qt::AlignTop);
   grid_->addWidget(field, row_, 1);
   labels_.insert(field, caption);
@@ -56,6 +62,12 @@ QLabel* Form::addFact(const QString& label) {
   fact->setWordWrap(true);
   addField(label, fact);
   return fact;
+}
+
+void Form::wrapLabels() {
+  wraps_ = true;
+  grid_->setColumnStretch(0, 6);
+  grid_->setColumnStretch(1, 5);
 }
 
 void Form::addHeading(const QString& text) {

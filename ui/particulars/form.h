@@ -25,6 +25,7 @@ class Form : public QWidget {
   QCheckBox* addMark(const QString& label);  // the label stands beside the box
   QLabel* addFact(const QString& label);
   void addField(const QString& label, QWidget* field);
+  void wrapLabels();  // for rows added from here on: long labels break and share the width with their fields
   void addHeading(const QString& text);
   void addWide(QWidget* widget);
   void setShown(QWidget* field, bool shown);  // with its label
@@ -32,6 +33,7 @@ class Form : public QWidget {
  private:
   QGridLayout* grid_;
   int row_ = 0;
+  bool wraps_ = false;
   QHash<QWidget*, QLabel*> labels_;
 };
 

@@ -54,22 +54,25 @@ std::vector<std::size_t> StripScene::rebuild(const Layout& layout, const Report&
   drawing_ = drawWallStrip(layout, style);
   shown_.clear();
   walls_.assign(drawing_.walls.size(), {});
+  const std::size_t common_before = common_.fingerprint;
+  common_ = {};
   for (std::size_t i = 0; i < drawing_.list.size();) {
     DisplayList one;
     const ElementId id = drawing_.list[i].source;
     for (; i < drawing_.list.size() && drawing_.list[i].source == id; ++i) one.push_back(drawing_.list[i]);
     const Box box = boundsOf(one);
     if (!id.empty() && !findWall(layout.option, id)) show(layout, id, box);
-    for (std::size_t w = 0; w < walls_.size(); ++w) {
-      const StripWall& wall = drawing_.walls[w];
-      if (box.low.x <= wall.x + wall.length && box.high.x >= wall.x)
-        walls_[w].list.insert(walls_[w].list.end(), one.begin(), one.end());
-    }
+    DisplayList& list = listFor(layout, id, box);
+    list.insert(list.end(), one.begin(), one.end());
   }
   mark(report, style);
+  Fingerprint common;
+  common.add(common_.list);
+  common_.fingerprint = common.value();
   bool moved = before.size() != drawing_.walls.size() || !(bounds_before == drawing_.bounds);
   for (std::size_t w = 0; w < before.size() && !moved; ++w)
     moved = before[w].id != drawing_.walls[w].id || before[w].x != drawing_.walls[w].x;
+  moved |= common_.fingerprint != common_before;
   std::vector<std::size_t> changed;
   for (std::size_t w = 0; w < walls_.size(); ++w) {
     Fingerprint print;
@@ -78,6 +81,21 @@ std::vector<std::size_t> StripScene::rebuild(const Layout& layout, const Report&
     if (moved || walls_before[w].fingerprint != walls_[w].fingerprint) changed.push_back(w);
   }
   return changed;
+}
+
+// Everything is painted once: with the wall it belongs to, or with all of them when it spans several.
+DisplayList& StripScene::listFor(const Layout& layout, const ElementId& id, const Box& box) {
+  std::optional<WallBox> own;
+  if (!id.empty() && !findFixture(layout.option, id)) own = wallBoxOf(layout, id);
+  for (std::size_t w = 0; w < walls_.size(); ++w) {
+    const StripWall& wall = drawing_.walls[w];
+    if (wall.id == id || (own && own->wall == wall.id)) return walls_[w].list;
+  }
+  for (std::size_t w = 0; w < walls_.size(); ++w) {
+    const StripWall& wall = drawing_.walls[w];
+    if (box.low.x >= wall.x && box.high.x <= wall.x + wall.length) return walls_[w].list;
+  }
+  return common_.list;
 }
 
 // Items and openings have the place the plan gives them, whatever their sign on the drawing; a fixture may show on
@@ -136,7 +154,13 @@ void StripScene::mark(const Report& report, const DrawStyle& style) {
         return t.low.x < b.high.x && b.low.x < t.high.x && t.low.y < b.high.y && b.low.y < t.high.y;
       });
     };
-    for (int tries = 0; tries < 12 && meets(boxAt(at)); ++tries) at.y -= mark.scaled(1.1);
+    const Length start = at.y;
+    for (int tries = 0; tries < 16 && (meets(boxAt(at)) || at.y < mark / 2); ++tries) {
+      at.y -= mark.scaled(1.1);
+      if (at.y >= mark / 2) continue;
+      at.y = start;  // the floor is reached: on in the next column
+      at.x += width + mark.scaled(0.4);
+    }
     taken.push_back(boxAt(at));
     marks_.push_back({group.finding, boxAt(at)});
     DisplayList list = drawMark(group.outcome, at, style, group.id);
@@ -148,10 +172,12 @@ void StripScene::mark(const Report& report, const DrawStyle& style) {
     text.bold = true;
     text.halo = true;
     list.push_back({text, markRole(group.outcome), group.id});
+    const Length middle = (box.low.x + box.high.x) / 2;
     for (std::size_t w = 0; w < walls_.size(); ++w) {
       const StripWall& wall = drawing_.walls[w];
-      if (taken.back().low.x <= wall.x + wall.length && taken.back().high.x >= wall.x)
-        walls_[w].list.insert(walls_[w].list.end(), list.begin(), list.end());
+      if (middle < wall.x || middle >= wall.x + wall.length) continue;
+      walls_[w].list.insert(walls_[w].list.end(), list.begin(), list.end());
+      break;
     }
   }
 }

@@ -27,8 +27,10 @@ class StripScene {
 
   bool empty() const { return drawing_.walls.empty(); }
   const WallStripDrawing& drawing() const { return drawing_; }
-  // Everything on one wall, its marks last; the floor and ceiling lines and whatever spans walls come with each.
+  // Everything on one wall, its marks last.
   const DisplayList& listOf(std::size_t wall) const { return walls_[wall].list; }
+  // The floor and ceiling lines and whatever spans several walls.
+  const DisplayList& common() const { return common_.list; }
   const std::vector<Shown>& shown() const { return shown_; }
   const std::vector<Mark>& marks() const { return marks_; }
 
@@ -54,11 +56,13 @@ class StripScene {
     DisplayList list;
     std::size_t fingerprint = 0;
   };
+  DisplayList& listFor(const Layout&, const ElementId&, const Box&);
   void show(const Layout&, const ElementId&, Box drawn);
   void mark(const Report&, const DrawStyle&);
 
   WallStripDrawing drawing_;
   std::vector<OneWall> walls_;
+  OneWall common_;
   std::vector<Shown> shown_;
   std::vector<Mark> marks_;
 };

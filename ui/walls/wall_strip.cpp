@@ -1,5 +1,6 @@
 #include "ui/walls/wall_strip.h"
 
+#include <QContextMenuEvent>
 #include <QHelpEvent>
 #include <QKeyEvent>
 #include <QMimeData>
@@ -15,6 +16,7 @@
 #include "core/rules/text.h"
 #include "ui/look/look.h"
 #include "ui/tray/tray.h"
+#include "ui/walls/strip_menu.h"
 #include "ui/walls/strip_place.h"
 #include "ui/widgets/length_entry.h"
 
@@ -215,6 +217,7 @@ void WallStrip::paintEvent(QPaintEvent* event) {
       if (session_.selection().contains(wall.id))
         painter.fillRect(QRectF(map_.toPx({wall.x, scene_.drawing().ceiling}), map_.toPx({wall.x + wall.length, {}})),
                          l.chosen);
+    draw(painter, scene_.common());
     for (std::size_t i = 0; i < walls.size(); ++i)
       if (rectOfWall(i).intersects(event->rect())) draw(painter, scene_.listOf(i));
     paintSelection(painter);
@@ -360,6 +363,17 @@ void WallStrip::mouseReleaseEvent(QMouseEvent* event) {
   }
   if (event->button() == Qt::LeftButton && !scene_.empty())
     tool_->release(pointerAt(event->position(), event->modifiers()));
+}
+
+void WallStrip::contextMenuEvent(QContextMenuEvent* event) {
+  if (tool_ != &select_ || scene_.empty() || select_.busy()) return;
+  const ElementId id = thingAt(event->pos());
+  if (!id.empty() && !session_.selection().contains(id)) session_.select({id});
+  QMenu menu(this);
+  fillStripMenu(menu, *this, scene_.spotAt(map_.toPlan(event->pos()).x).wall);
+  menu.addSeparator();
+  menu.addAction(tr("Fit the height"), this, &WallStrip::zoomToFit)->setEnabled(zoom_ > 1);
+  menu.exec(event->globalPos());
 }
 
 void WallStrip::wheelEvent(QWheelEvent* event) {
