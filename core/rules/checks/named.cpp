@@ -2,15 +2,23 @@
 
 #include <algorithm>
 
+#include "core/rules/checks/access_room.h"
+#include "core/rules/checks/access_showers.h"
+#include "core/rules/checks/bath_space.h"
+#include "core/rules/checks/clear_floor.h"
+#include "core/rules/checks/door_over_floor.h"
 #include "core/rules/checks/doors.h"
 #include "core/rules/checks/floor.h"
 #include "core/rules/checks/fronts.h"
+#include "core/rules/checks/manoeuvring.h"
 #include "core/rules/checks/people.h"
 #include "core/rules/checks/room.h"
 #include "core/rules/checks/showers.h"
 #include "core/rules/checks/sides.h"
 #include "core/rules/checks/spacing.h"
+#include "core/rules/checks/stated.h"
 #include "core/rules/checks/toilet_clearance.h"
+#include "core/rules/checks/toilet_space.h"
 
 namespace elbowroom::checks {
 namespace {
@@ -54,7 +62,8 @@ constexpr NamedMeasure kNamed[] = {
     {"basin-spacing-15", basinSpacing15},
     {"basin-spacing-20", basinSpacing20},
     // toilet_clearance.h
-    {"toilet-clearances", toiletClearances},
+    {"toilet-clearances", toiletClearances, Gives::length, {},
+     "depth, depth beside a basin?, basin from the centreline?, depth of the basin?"},
     // people.h
     {"knees-at-toilets", kneesAtToilets},
     {"elbows-at-toilets", elbowsAtToilets},
@@ -68,6 +77,69 @@ constexpr NamedMeasure kNamed[] = {
     {"basin-heights-for-children", basinHeightsForChildren},
     {"basin-heights-for-chairs", basinHeightsForChairs},
     {"top-shelves", topShelves},
+    // manoeuvring.h
+    {"door-manoeuvring", doorManoeuvring, Gives::length, {}, "depth of a push from the front"},
+    {"door-nibs", doorNibs},
+    // clear_floor.h
+    {"basin-clear-floors", basinClearFloors, Gives::length, {}, "width?, depth of an alcove?, width in an alcove?"},
+    {"toilet-clear-floors", toiletClearFloors, Gives::length, {}, "width?, depth of an alcove?, width in an alcove?"},
+    {"bath-clear-floors", bathClearFloors, Gives::length, {}, "width?, depth of an alcove?, width in an alcove?"},
+    {"basin-alongside", basinAlongside, Gives::length, {},
+     "width, width head on?, depth head on?, depth of an alcove?, width in an alcove?"},
+    {"toilet-front-strips", toiletFrontStrips, Gives::length, {}, "to one side, to the other, anything: up to doors?"},
+    // door_over_floor.h
+    {"doors-over-clear-floor", doorsOverClearFloor, Gives::yesNo, {}, "width beyond the swing?, length beyond it?"},
+    // toilet_space.h
+    {"toilet-spaces-either-side", toiletSpacesEitherSide, Gives::length, {},
+     "depth, least to the nearer side, most to the nearer side, depth of what may reach in, width then"},
+    {"toilet-near-sides", toiletNearSides},
+    {"toilet-far-sides", toiletFarSides},
+    {"toilet-grab-sides", toiletGrabSides},
+    {"toilet-other-sides", toiletOtherSides},
+    {"toilet-near-edges", toiletNearEdges},
+    {"toilet-far-edges", toiletFarEdges, Gives::length, {}, "depth from the front"},
+    {"toilet-projections", toiletProjections},
+    {"toilet-circulation", toiletCirculation, Gives::length, {}, "width, by which a basin may reach in from the front"},
+    {"compartment-widths", compartmentWidths},
+    {"compartment-depths", compartmentDepths, Gives::length, {}, "depth with a toilet that hangs on the wall"},
+    // bath_space.h
+    {"bath-clearances", bathClearances, Gives::length, {}, "past a built-in seat"},
+    {"bath-stretches", bathStretches, Gives::length, {}, "length from the control end"},
+    {"bath-any-stretches", bathAnyStretches, Gives::length, {}, "length"},
+    {"bath-either-way", bathEitherWay, Gives::length, {}, "depth head on, length that stays clear"},
+    // access_showers.h
+    {"transfer-sides", transferSides},
+    {"roll-in-sizes", rollInSizes, Gives::length, {}, "length"},
+    {"alternate-depths", alternateDepths},
+    {"alternate-lengths", alternateLengths},
+    {"shower-entries", showerEntries, Gives::length, {}, "width of a roll-in"},
+    {"transfer-clearances", transferClearances, Gives::length, {}, "length from the control wall"},
+    {"roll-in-clearances", rollInClearances},
+    {"shower-short-sides", showerShortSides},
+    {"sole-shower-sides", soleShowerSides},
+    {"shower-floors-before", showerFloorsBefore, Gives::length, {}, "length from the control wall"},
+    // access_room.h
+    {"room-spans", roomSpans},
+    {"circle-under-basins", circleUnderBasins, Gives::length, {}, "depth of knee space that counts"},
+    {"turning-rectangles", turningRectangles, Gives::yesNo, {}, "length, width"},
+    {"basin-side-gaps", basinSideGaps},
+    // stated.h
+    {"basin-heights", basinHeights},
+    {"toilet-seat-heights", toiletSeatHeights},
+    {"shower-seat-heights", showerSeatHeights},
+    {"basin-projections", basinProjections},
+    {"knee-heights", kneeHeights},
+    {"knee-depths", kneeDepths},
+    {"toe-depths", toeDepths},
+    {"pipes-covered", pipesCovered, Gives::yesNo},
+    {"flush-on-open-side", flushOnOpenSide, Gives::yesNo},
+    {"shower-curbs", showerCurbs},
+    {"shower-water-limits", showerWaterLimits, Gives::amount, "\u00b0F"},
+    {"door-thresholds", doorThresholds},
+    {"door-handles", doorHandles},
+    {"door-heights", doorHeights},
+    {"doors-swing-out", doorsSwingOut, Gives::yesNo},
+    {"doors-unlock", doorsUnlock, Gives::yesNo},
 };
 
 }  // namespace

@@ -4,14 +4,17 @@
 #include <cstdint>
 
 #include "core/rules/check.h"
-#include "core/rules/checks/common.h"
+#include "core/rules/checks/zone.h"
 
 namespace elbowroom::checks {
 
 namespace {
 using namespace literals;
 
-constexpr Length kWidth = 60_in, kDepth = 56_in, kDepthBesideBasin = 66_in, kBasinFromCentre = 18_in;
+struct Asked {
+  Length width, depth;
+  Length depth_beside_basin, basin_from_centre, basin_depth;  // 0: no such exception; no limit of its depth
+};
 
 // The space in its own frame: from the corner of the rear wall and the side wall, `away` from the side wall,
 // `out` from the rear wall.
@@ -32,52 +35,55 @@ Frame frameOf(const Layout& layout, const PlacedFixture& wc) {
           side_left ? left.distance : right.distance};
 }
 
-bool allowedBeside(const PlacedFixture& basin, const PlacedFixture& wc, const Frame& frame) {
+bool allowedBeside(const PlacedFixture& basin, const PlacedFixture& wc, const Frame& frame, const Asked& asked) {
+  if (asked.depth_beside_basin <= Length{}) return false;
+  if (asked.basin_depth > Length{} && basin.fixture.depth > asked.basin_depth + kMetTolerance) return false;
   if (basin.fixture.kind != FixtureKind::basin || !basin.fixture.knee_space || basin.wall != wc.wall)
     return false;
   Length nearest = Length::nanometres(INT64_MAX);
   for (const Point& p : basin.footprint) nearest = std::min(nearest, dot(p - frame.rear, frame.away));
-  return nearest >= kBasinFromCentre - kMetTolerance;
+  return nearest >= asked.basin_from_centre - kMetTolerance;
 }
 
 struct Space {
   Ahead side, far;  // from the centreline to both sides, over the depth
   Ahead deep;       // from the rear wall outward, over the width
   Length width;     // of both sides together
-  Length depth;     // asked for
+  Length depth, asked_width;
 
-  Length widthLacks() const { return kWidth - width; }
+  Length widthLacks() const { return asked_width - width; }
   Length depthLacks() const { return depth - deep.distance; }
   bool fits() const { return widthLacks() < kMetTolerance && depthLacks() < kMetTolerance; }
 };
 
 Space spaceOf(const Layout& layout, const PlacedFixture& wc, const Frame& frame, const Obstacles& obstacles,
-              Length depth) {
+              Length asked_width, Length depth) {
   // Lines that would leave the room are cut at its walls, so that a room too small one way is judged that
   // way.
   const Segment back{wc.left_side.a, wc.right_side.a};
   const Length room_depth = aheadOf(back, frame.out, layout, {}).distance;
   const Segment line{frame.at(frame.to_side, Length{}), frame.at(frame.to_side, std::min(depth, room_depth))};
   const Length room_width = aheadOf(centreline(wc), frame.away, layout, {}).distance + frame.to_side;
-  const Segment rear{frame.at(Length{}, Length{}), frame.at(std::min(kWidth, room_width), Length{})};
+  const Segment rear{frame.at(Length{}, Length{}), frame.at(std::min(asked_width, room_width), Length{})};
   Space s{aheadOf(line, frame.away.opposite(), layout, obstacles),
           aheadOf(line, frame.away, layout, obstacles),
           aheadOf(rear, frame.out, layout, obstacles),
           {},
-          depth};
+          depth,
+          asked_width};
   s.width = s.far.distance + s.side.distance;
   return s;
 }
 
-Measurement clearanceOf(const Layout& layout, const PlacedFixture& wc) {
+Measurement clearanceOf(const Layout& layout, const PlacedFixture& wc, const Asked& asked) {
   const Frame frame = frameOf(layout, wc);
   const Obstacles all = obstaclesWhere(layout, [&](const PlacedFixture& o) { return &o != &wc; });
   const Obstacles but_basin = obstaclesWhere(
-      layout, [&](const PlacedFixture& o) { return &o != &wc && !allowedBeside(o, wc, frame); });
-  Space s = spaceOf(layout, wc, frame, all, kDepth);
+      layout, [&](const PlacedFixture& o) { return &o != &wc && !allowedBeside(o, wc, frame, asked); });
+  Space s = spaceOf(layout, wc, frame, all, asked.width, asked.depth);
   std::string detail;
   if (!s.fits() && all.outlines.size() != but_basin.outlines.size()) {
-    s = spaceOf(layout, wc, frame, but_basin, kDepthBesideBasin);
+    s = spaceOf(layout, wc, frame, but_basin, asked.width, asked.depth_beside_basin);
     detail = "basin-beside-toilet";
   }
   // Something in a corner of the space is out of it once either dimension is free: name the one that lacks
@@ -89,7 +95,7 @@ Measurement clearanceOf(const Layout& layout, const PlacedFixture& wc) {
             .measured = d,
             .places = {lineFrom(s.deep.at - d * frame.out, s.deep.at),
                        {Place::Kind::zone,
-                        {frame.at(Length{}, d), frame.at(kWidth, d), frame.at(kWidth, s.depth),
+                        {frame.at(Length{}, d), frame.at(asked.width, d), frame.at(asked.width, s.depth),
                          frame.at(Length{}, s.depth)}}},
             .detail = detail,
             .limit = s.depth};
@@ -100,7 +106,7 @@ Measurement clearanceOf(const Layout& layout, const PlacedFixture& wc) {
                 .detail = detail};
   if (width_short)
     m.places.push_back({Place::Kind::zone,
-                        {frame.at(s.width, Length{}), frame.at(kWidth, Length{}), frame.at(kWidth, s.depth),
+                        {frame.at(s.width, Length{}), frame.at(asked.width, Length{}), frame.at(asked.width, s.depth),
                          frame.at(s.width, s.depth)}});
   return m;
 }
@@ -110,8 +116,9 @@ Measurement clearanceOf(const Layout& layout, const PlacedFixture& wc) {
 std::vector<Measurement> toiletClearances(const CheckInput& in) {
   std::vector<Measurement> found;
   if (in.layout.room.empty()) return found;
+  const Asked asked{limitOf(in), sizeOf(in, 0), sizeOf(in, 1), sizeOf(in, 2), sizeOf(in, 3)};
   for (const PlacedFixture& f : in.layout.fixtures)
-    if (counts(f) && f.fixture.kind == FixtureKind::toilet) found.push_back(clearanceOf(in.layout, f));
+    if (counts(f) && f.fixture.kind == FixtureKind::toilet) found.push_back(clearanceOf(in.layout, f, asked));
   return found;
 }
 

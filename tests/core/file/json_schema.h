@@ -119,6 +119,11 @@ class JsonSchema {
     } else if (word == "properties") {
       for (const auto& [key, below] : rule.items())
         if (value.is_object() && value.contains(key)) check(below, value.at(key), place + "/" + key, errors);
+    } else if (word == "additionalProperties" && rule.is_object()) {
+      if (!value.is_object()) return true;
+      for (const auto& [key, below] : value.items())
+        if (!schema.contains("properties") || !schema.at("properties").contains(key))
+          check(rule, below, place + "/" + key, errors);
     } else if (word == "additionalProperties") {
       if (!value.is_object() || (rule.get<bool>() && !strict_)) return true;
       for (const auto& [key, unused] : value.items())

@@ -2,6 +2,8 @@
 // measured.
 #include <gtest/gtest.h>
 
+#include <cmath>
+
 #include "core/rules/text.h"
 
 namespace elbowroom {
@@ -155,6 +157,8 @@ std::vector<Finding> everyFinding() {
       if (const auto* a = std::get_if<Area>(&*f.limit)) f.measured = *a + Area::fromSquareInches(off * 64);
       if (const auto* a = std::get_if<Angle>(&*f.limit))
         f.measured = *a + Angle::fromDegrees(std::min(0.0, off * 3));
+      if (const auto* a = std::get_if<Amount>(&*f.limit))
+        f.measured = Amount{a->thousandths + std::llround(off * 1000)};
       f.outcome = judge(*f.measured, f.compare, *f.limit, f.limit_high, 0.5_in);
       all.push_back(f);
     }
@@ -205,6 +209,8 @@ TEST(Text, NeverClaimsCompliance) {
     all.insert(all.end(), {std::string(book.title), std::string(book.note)});
   for (std::string text : all) {
     for (char& c : text) c = static_cast<char>(std::tolower(static_cast<unsigned char>(c)));
+    const std::string name = "approved document m";  // what that text is called
+    for (std::size_t at = text.find(name); at != std::string::npos; at = text.find(name)) text.erase(at, name.size());
     for (const char* word : {"compl", "violat", "legal", "approved", "guarantee"})
       EXPECT_EQ(text.find(word), std::string::npos) << text;
   }

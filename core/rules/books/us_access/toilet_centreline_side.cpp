@@ -21,6 +21,10 @@ Rule toiletCentrelineSide() {
                  .read_at = "ada.gov text of the standards"},
       .grade = Grade::verified,
       .why = "The grab bar on the side wall is within reach, and there is still room for the arm.",
+      .variants = {{.setting = "edition", .value = "1991", .limit = 18_in, .limit_high = 18_in, .source = Source{.document = "1991 ADA Standards",
+                            .edition = "",
+                            .section = "figure 28",
+                            .read_at = "ada.gov text of the 1991 standards"}}},
   };
 }
 

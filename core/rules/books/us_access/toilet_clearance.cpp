@@ -21,6 +21,9 @@ Rule toiletClearance() {
       .grade = Grade::verified,
       .why = "A wheelchair needs this space to come beside the seat.",
       .limit_words = "60 in wide and 56 in deep (66 in deep beside a basin)",
+      .sizes = {56_in, 66_in, 18_in},
+      .variants = {{.setting = "edition", .value = "1991", .off = true},
+                   {.setting = "unit", .value = "other", .off = true}},
   };
 }
 

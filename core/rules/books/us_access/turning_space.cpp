@@ -20,6 +20,7 @@ Rule turningSpace() {
                  .read_at = "ada.gov text of the standards"},
       .grade = Grade::verified,
       .why = "A wheelchair can turn round instead of backing out.",
+      .variants = {{.setting = "edition", .value = "ufas", .off = true}},
   };
 }
 

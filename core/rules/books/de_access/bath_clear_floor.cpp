@@ -1,0 +1,27 @@
+#include "core/rules/checks/clear_floor.h"
+
+namespace elbowroom::de_access {
+
+using namespace literals;
+
+Rule bathClearFloor() {
+  return {
+      .id = "bath-clear-floor",
+      .book = "de-access",
+      .title = "movement area before it",
+      .level = Level::required,
+      .compare = Compare::atLeast,
+      .limit = 1200_mm,
+      .measure = checks::bathClearFloors,
+      .source = {.document = "DIN 18040-2",
+                 .edition = "",
+                 .section = "",
+                 .read_at = "frelu.de and pi-home.de"},
+      .grade = Grade::verifiedSecondHand,
+      .why = "One undresses, turns and is helped into the bath in this square.",
+      .limit_words = "a square of this side",
+      .variants = {{.setting = "use", .value = "wheelchair", .limit = 1500_mm}},
+  };
+}
+
+}  // namespace elbowroom::de_access

@@ -1,0 +1,28 @@
+#include "core/rules/checks/clear_floor.h"
+
+namespace elbowroom::us_access {
+
+using namespace literals;
+
+// Knee and toe space counts (305.4). The space need not be centred on the basin.
+Rule basinClearFloor() {
+  return {
+      .id = "basin-clear-floor",
+      .book = "us-access",
+      .title = "clear floor before it",
+      .level = Level::required,
+      .compare = Compare::atLeast,
+      .limit = 48_in,
+      .measure = checks::basinClearFloors,
+      .source = {.document = "2010 ADA Standards",
+                 .edition = "",
+                 .section = "606.2, 305.3 and 305.7.1",
+                 .read_at = "ada.gov text of the standards"},
+      .grade = Grade::verified,
+      .why = "A wheelchair rolls up to the basin from the front, with knees under it.",
+      .limit_words = "30 in wide (36 in between walls) and 48 in deep",
+      .sizes = {30_in, 24_in, 36_in},
+  };
+}
+
+}  // namespace elbowroom::us_access

@@ -1,0 +1,102 @@
+#include "core/rules/checks/access_room.h"
+
+#include <algorithm>
+
+#include "core/rules/check.h"
+#include "core/rules/checks/zone.h"
+
+namespace elbowroom::checks {
+
+namespace {
+using namespace literals;
+
+std::vector<Place> across(const Circle& c) {
+  const Vector reach{c.radius, Length{}};
+  return {lineFrom(c.center - reach, c.center + reach)};
+}
+
+// The footprint less the strip of this depth at its front.
+Outline behindFront(const PlacedFixture& f, Length strip) {
+  const Length most = f.fixture.depth - strip;
+  const auto reach = [&](Point p) { return dot(p - f.back_center, f.facing); };
+  Outline kept;
+  for (std::size_t i = 0; i < f.footprint.size(); ++i) {
+    const Point a = f.footprint[i], b = f.footprint[(i + 1) % f.footprint.size()];
+    const Length ra = reach(a), rb = reach(b);
+    if (ra <= most) kept.push_back(a);
+    if ((ra < most && rb > most) || (ra > most && rb < most)) {
+      const double share = static_cast<double>((most - ra).nm()) / static_cast<double>((rb - ra).nm());
+      kept.push_back({a.x + (b.x - a.x).scaled(share), a.y + (b.y - a.y).scaled(share)});
+    }
+  }
+  return kept;
+}
+
+}  // namespace
+
+std::vector<Measurement> roomSpans(const CheckInput& in) {
+  std::optional<Measurement> least;
+  for (const WallFrame& wall : in.layout.walls) {
+    const Ahead ahead = aheadOf({wall.from, wall.to}, wall.inward, in.layout, {});
+    if (least && ahead.distance >= std::get<Length>(*least->measured)) continue;
+    least = Measurement{.subjects = {wall.id},
+                        .measured = ahead.distance,
+                        .places = {lineFrom(ahead.at - ahead.distance * wall.inward, ahead.at)}};
+  }
+  return least ? std::vector{*least} : std::vector<Measurement>{};
+}
+
+std::vector<Measurement> circleUnderBasins(const CheckInput& in) {
+  if (in.layout.room.empty()) return {};
+  const Length most = sizeOf(in, 0);
+  const auto mayPass = [](const PlacedFixture& f) { return isBasin(f) && countedUnder(f) > Length{}; };
+  Circle circle = in.figures.turning.largest;
+  // Knee space helps only where it helps without a cap, and only a circle that is short without it asks for it.
+  const bool helps = in.figures.turning.knee_space_used && circle.radius * 2 < limitOf(in);
+  if (helps) {
+    std::vector<Outline> blocks;
+    for (const int i : in.layout.solid) {
+      const PlacedFixture& f = in.layout.fixtures[static_cast<std::size_t>(i)];
+      blocks.push_back(mayPass(f) ? behindFront(f, std::min(most, countedUnder(f))) : f.footprint);
+    }
+    circle = std::max(circle, FreeFloor(in.layout.room, blocks).largestCircle(),
+                      [](const Circle& a, const Circle& b) { return a.radius < b.radius; });
+  }
+  return {{.subjects = {},
+           .measured = circle.radius * 2,
+           .places = across(circle),
+           .detail = helps && circle.radius > in.figures.turning.largest.radius ? "knee-space-used" : ""}};
+}
+
+std::vector<Measurement> turningRectangles(const CheckInput& in) {
+  if (in.layout.room.empty()) return {};
+  const Circle& circle = in.figures.turning.largest;
+  const Length along = sizeOf(in, 0), wide = sizeOf(in, 1);
+  Measurement m{.subjects = {}, .measured = false, .places = across(circle)};
+  if (circle.radius * 2 < wide - kContact * 4) return {m};  // it holds a circle as wide as itself
+  if (const auto at = in.layout.floor.nearestRectangleAnyTurn(along, wide, {circle.center, {}})) {
+    m.measured = true;
+    m.places = {{Place::Kind::zone, rectangleOutline(along, wide, *at)}};
+  }
+  return {m};
+}
+
+std::vector<Measurement> basinSideGaps(const CheckInput& in) {
+  std::vector<Measurement> found;
+  if (in.layout.room.empty()) return found;
+  for (std::size_t i = 0; i < in.layout.fixtures.size(); ++i) {
+    const PlacedFixture& f = in.layout.fixtures[i];
+    if (!counts(f) || !isBasin(f)) continue;
+    const Around& around = in.around[i];
+    const bool left = around.left.distance <= around.right.distance;
+    Ahead near = left ? around.left : around.right;
+    near.distance = std::max(Length{}, near.distance - f.fixture.width / 2);
+    found.push_back({.subjects = {f.fixture.id, idOf(in.layout, near)},
+                     .measured = near.distance,
+                     .places = placesOf(left ? f.left_side : f.right_side, left ? leftOf(f) : rightOf(f), near,
+                                        limitOf(in))});
+  }
+  return found;
+}
+
+}  // namespace elbowroom::checks

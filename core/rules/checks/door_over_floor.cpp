@@ -1,0 +1,70 @@
+#include "core/rules/checks/door_over_floor.h"
+
+#include <algorithm>
+
+#include "core/geometry/beyond_sweep.h"
+#include "core/rules/checks/zone.h"
+
+namespace elbowroom::checks {
+
+namespace {
+using namespace literals;
+
+Outline toiletSpace(const Layout& layout, const PlacedFixture& f) {
+  const Length left = aheadOf(centreline(f), leftOf(f), layout, {}).distance;
+  const Length right = aheadOf(centreline(f), rightOf(f), layout, {}).distance;
+  const Length near = std::min(std::min(left, right), 60_in);
+  Zone zone{f.back_center, leftOf(f), f.facing, near, 60_in - near, 56_in};
+  if (right < left) std::swap(zone.to_left, zone.to_right);
+  return zone.outline();
+}
+
+std::optional<Outline> clearFloorOf(const Layout& layout, const PlacedFixture& f) {
+  if (!counts(f)) return std::nullopt;
+  const Length half = f.fixture.width / 2;
+  if (f.fixture.kind == FixtureKind::toilet) return toiletSpace(layout, f);
+  if (isBasin(f)) {
+    const Point back = f.front_center - countedUnder(f) * f.facing;
+    return Zone{back, leftOf(f), f.facing, 15_in, 15_in, 48_in}.outline();
+  }
+  if (isBath(f) || isShower(f)) return Zone{f.front_center, leftOf(f), f.facing, half, half, 30_in}.outline();
+  return std::nullopt;
+}
+
+}  // namespace
+
+std::vector<Measurement> doorsOverClearFloor(const CheckInput& in) {
+  std::vector<Measurement> found;
+  if (in.layout.room.empty()) return found;
+  std::vector<std::pair<ElementId, Outline>> floors;
+  for (const PlacedFixture& f : in.layout.fixtures)
+    if (auto outline = clearFloorOf(in.layout, f)) floors.emplace_back(f.fixture.id, std::move(*outline));
+  if (floors.empty()) return found;
+  for (const PlacedOpening& o : in.layout.openings) {
+    if (!o.leaves_inside) continue;
+    Measurement m{.subjects = {o.opening.id}, .measured = true, .places = {lineFrom(o.left, o.right)}};
+    for (const auto& [id, outline] : floors) {
+      const bool meets = std::any_of(o.leaves.begin(), o.leaves.end(), [&](const Leaf& leaf) {
+        return gapToSector(leaf, outline).overlap;
+      });
+      if (!meets) continue;
+      m.measured = false;
+      m.subjects = {o.opening.id, id};
+      m.places = {{Place::Kind::zone, outline}};
+      break;
+    }
+    if (m.measured == Quantity(false) && in.rule != nullptr && in.rule->sizes.size() > 1) {
+      const Placed near{in.figures.turning.largest.center, {}};
+      if (const auto beyond = beyondSweep(in.layout.floor, o.leaves, sizeOf(in, 1), sizeOf(in, 0), near)) {
+        m.measured = true;
+        m.subjects = {o.opening.id};
+        m.detail = "floor-beyond-door";
+        m.places = {{Place::Kind::zone, rectangleOutline(sizeOf(in, 1), sizeOf(in, 0), *beyond)}};
+      }
+    }
+    found.push_back(std::move(m));
+  }
+  return found;
+}
+
+}  // namespace elbowroom::checks
