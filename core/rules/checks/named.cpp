@@ -19,6 +19,7 @@
 #include "core/rules/checks/stated.h"
 #include "core/rules/checks/toilet_clearance.h"
 #include "core/rules/checks/toilet_space.h"
+#include "core/rules/checks/wall_items.h"
 
 namespace elbowroom::checks {
 namespace {
@@ -140,6 +141,25 @@ constexpr NamedMeasure kNamed[] = {
     {"door-heights", doorHeights},
     {"doors-swing-out", doorsSwingOut, Gives::yesNo},
     {"doors-unlock", doorsUnlock, Gives::yesNo},
+    // wall_items.h
+    {"towel-bar-heights", towelBarHeights},
+    {"hook-heights", hookHeights},
+    {"shower-head-heights", showerHeadHeights},
+    {"shower-control-heights", showerControlHeights},
+    {"side-light-heights", sideLightHeights},
+    {"light-over-mirror-heights", lightOverMirrorHeights},
+    {"niche-heights", nicheHeights},
+    {"hoses", hoses},
+    {"mirror-tops", mirrorTops},
+    {"mirror-bottoms", mirrorBottoms},
+    {"recess-depths", recessDepths},
+    {"recess-bays", recessBays, Gives::yesNo},
+    {"recesses-inside", recessesInside, Gives::yesNo},
+    {"grab-bars-backed", grabBarsBacked, Gives::yesNo},
+    {"holders-backed", holdersBacked, Gives::yesNo},
+    {"water-frost", waterFrost, Gives::yesNo},
+    {"items-apart", itemsApart, Gives::yesNo},
+    {"items-off-openings", itemsOffOpenings, Gives::yesNo},
 };
 
 }  // namespace

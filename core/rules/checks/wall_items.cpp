@@ -1,0 +1,215 @@
+#include "core/rules/checks/wall_items.h"
+
+#include <algorithm>
+
+#include "core/people/sight.h"
+#include "core/plan/bays.h"
+#include "core/plan/wall_catalogue.h"
+#include "core/rules/checks/common.h"
+
+namespace elbowroom::checks {
+namespace {
+
+using Item = PlacedWallItem;
+
+bool countsOnWall(const Item& i) { return i.wall >= 0 && i.item.status != Status::remove; }
+Length centreOf(const Item& i) { return (i.bottom + i.top) / 2; }
+Place placeOf(const Item& i) { return lineFrom(i.left, i.right); }
+const Wall& wallOf(const CheckInput& in, const Item& i) {
+  return in.layout.option.room.walls[static_cast<std::size_t>(i.wall)];
+}
+
+template <typename Wanted, typename Make>
+std::vector<Measurement> each(const CheckInput& in, Wanted wanted, Make make) {
+  std::vector<Measurement> found;
+  for (const Item& i : in.layout.on_walls) {
+    if (!countsOnWall(i) || !wanted(i)) continue;
+    Measurement m{.subjects = {i.item.id}, .places = {placeOf(i)}};
+    make(m, i);
+    found.push_back(std::move(m));
+  }
+  return found;
+}
+
+template <typename Wanted>
+std::vector<Measurement> centres(const CheckInput& in, Wanted wanted) {
+  return each(in, wanted, [](Measurement& m, const Item& i) { m.measured = centreOf(i); });
+}
+
+bool isLamp(const Item& i) { return is(i.item, WallUse::lamp); }
+bool isRecess(const Item& i) { return is(i.item, WallUse::recess) && i.recessed; }
+bool isMirror(const Item& i) { return is(i.item, WallUse::mirror) && i.item.kind != "makeup-mirror"; }
+
+// The adult whose figure is the greatest or least; nullptr without adults who stand.
+template <typename Figure>
+const Person* adultWith(const CheckInput& in, Figure figure, bool greatest) {
+  const Person* found = nullptr;
+  for (const Person& p : in.layout.settings.people) {
+    if (p.child || p.chair) continue;
+    if (!found || (greatest ? figure(p) > figure(*found) : figure(p) < figure(*found))) found = &p;
+  }
+  return found;
+}
+
+// A fact of the wall is stated on the wall, so the wall comes first where it is missing.
+void backed(const CheckInput& in, Measurement& m, const Item& i) {
+  if (const auto stated = yesNo(wallOf(in, i).facts, "backed")) {
+    m.measured = *stated;
+    return;
+  }
+  m.subjects = {wallOf(in, i).id, i.item.id};
+  m.fact = "backed";
+}
+
+bool meet(Length a0, Length a1, Length b0, Length b1) { return a0 < b1 && b0 < a1; }
+
+bool mayShare(const Item& a, const Item& b) {
+  const auto on = [](const Item& below, const Item& above) {
+    const WallKindInfo* info = findWallKind(above.item.kind);
+    return (is(below.item, WallUse::mirror) && info && info->electrical) ||
+           (is(below.item, WallUse::recess) && is(above.item, WallUse::shelf));
+  };
+  return on(a, b) || on(b, a);
+}
+
+}  // namespace
+
+std::vector<Measurement> towelBarHeights(const CheckInput& in) {
+  return centres(in, [](const Item& i) { return is(i.item, WallUse::rail); });
+}
+std::vector<Measurement> hookHeights(const CheckInput& in) {
+  return centres(in, [](const Item& i) { return is(i.item, WallUse::hook); });
+}
+std::vector<Measurement> showerHeadHeights(const CheckInput& in) {
+  return centres(in, [](const Item& i) { return i.item.kind == "shower-head"; });
+}
+std::vector<Measurement> showerControlHeights(const CheckInput& in) {
+  return centres(in, [&](const Item& i) {
+    const Fixture* f = findFixture(in.layout.option, i.item.shower);
+    return i.item.kind == "control" && f && f->kind == FixtureKind::shower;
+  });
+}
+std::vector<Measurement> sideLightHeights(const CheckInput& in) {
+  return centres(in, [](const Item& i) { return isLamp(i) && i.item.height > i.item.width; });
+}
+std::vector<Measurement> lightOverMirrorHeights(const CheckInput& in) {
+  return centres(in, [](const Item& i) { return isLamp(i) && i.item.height < i.item.width; });
+}
+
+std::vector<Measurement> nicheHeights(const CheckInput& in) {
+  return each(
+      in, [](const Item& i) { return i.item.kind == "niche" && !i.item.shower.empty(); },
+      [](Measurement& m, const Item& i) { m.measured = i.bottom; });
+}
+
+std::vector<Measurement> hoses(const CheckInput& in) {
+  return each(
+      in, [](const Item& i) { return i.item.kind == "hand-spray"; },
+      [](Measurement& m, const Item& i) {
+        if (const auto hose = lengthOf(i.item.facts, "hose"))
+          m.measured = *hose;
+        else
+          m.fact = "hose";
+      });
+}
+
+std::vector<Measurement> mirrorTops(const CheckInput& in) {
+  const Person* who = adultWith(in, mirrorTopFor, true);
+  if (!who) return {};
+  return each(in, isMirror, [&](Measurement& m, const Item& i) {
+    m.measured = i.top;
+    m.limit = mirrorTopFor(*who);
+  });
+}
+
+std::vector<Measurement> mirrorBottoms(const CheckInput& in) {
+  const Person* who = adultWith(in, mirrorWaistBottomFor, false);
+  if (!who) return {};
+  return each(in, isMirror, [&](Measurement& m, const Item& i) {
+    m.measured = i.bottom;
+    m.limit = mirrorWaistBottomFor(*who);
+  });
+}
+
+std::vector<Measurement> recessDepths(const CheckInput& in) {
+  return each(in, isRecess, [&](Measurement& m, const Item& i) {
+    m.measured = i.depth;
+    m.limit = studDepth(wallOf(in, i));
+  });
+}
+
+std::vector<Measurement> recessBays(const CheckInput& in) {
+  return each(in, isRecess, [&](Measurement& m, const Item& i) {
+    const auto fit = bayFit(in.layout, i);
+    if (!fit) {
+      m.fact = "studs";
+      m.subjects = {wallOf(in, i).id, i.item.id};
+      return;
+    }
+    m.measured = fit->fits || yesNo(i.item.facts, "header").value_or(false);
+  });
+}
+
+std::vector<Measurement> recessesInside(const CheckInput& in) {
+  return each(in, isRecess, [&](Measurement& m, const Item& i) { m.measured = !wallOf(in, i).exterior; });
+}
+
+std::vector<Measurement> grabBarsBacked(const CheckInput& in) {
+  return each(
+      in, [](const Item& i) { return is(i.item, WallUse::grabBar); },
+      [&](Measurement& m, const Item& i) { backed(in, m, i); });
+}
+
+std::vector<Measurement> holdersBacked(const CheckInput& in) {
+  return each(
+      in, [](const Item& i) { return is(i.item, WallUse::rail) || is(i.item, WallUse::holder); },
+      [&](Measurement& m, const Item& i) { backed(in, m, i); });
+}
+
+std::vector<Measurement> waterFrost(const CheckInput& in) {
+  return each(
+      in, [&](const Item& i) { return is(i.item, WallUse::water) && wallOf(in, i).exterior; },
+      [&](Measurement& m, const Item& i) {
+        if (const auto safe = yesNo(wallOf(in, i).facts, "frost_protected")) {
+          m.measured = *safe;
+          return;
+        }
+        m.subjects = {wallOf(in, i).id, i.item.id};
+        m.fact = "frost_protected";
+      });
+}
+
+std::vector<Measurement> itemsApart(const CheckInput& in) {
+  return each(
+      in, [](const Item&) { return true; },
+      [&](Measurement& m, const Item& i) {
+        m.measured = true;
+        for (const Item& o : in.layout.on_walls) {
+          if (&o == &i) break;  // one finding per pair, at the later one
+          if (!countsOnWall(o) || o.wall != i.wall || mayShare(i, o)) continue;
+          if (!meet(i.from, i.to, o.from, o.to) || !meet(i.bottom, i.top, o.bottom, o.top)) continue;
+          m.measured = false;
+          m.subjects.push_back(o.item.id);
+        }
+      });
+}
+
+std::vector<Measurement> itemsOffOpenings(const CheckInput& in) {
+  return each(
+      in, [](const Item&) { return true; },
+      [&](Measurement& m, const Item& i) {
+        m.measured = true;
+        for (const PlacedOpening& o : in.layout.openings) {
+          const Length half = openingWidth(o.opening) / 2, at = o.opening.along;
+          const Length low =
+              o.opening.kind == OpeningKind::window ? o.opening.sill.value_or(Length{}) : Length{};
+          if (o.wall != i.wall || !meet(i.from, i.to, at - half, at + half) ||
+              !meet(i.bottom, i.top, low, low + o.opening.height))
+            continue;
+          m.measured = false;
+          m.subjects.push_back(o.opening.id);
+        }
+      });
+}
+
+}  // namespace elbowroom::checks
