@@ -118,6 +118,11 @@ void roomWidth(Plan& plan, Length width) {
 void alongFromTheLeft(Plan& plan, Length along) { std::get<OnWall>(first(plan).placement).along = along; }
 void depthBeforeFirst(Plan& plan, Length ahead) { roomDepth(plan, first(plan).depth + ahead); }
 
+void centreOnWall(Plan& plan, Length centre) {
+  WallItem& item = plan.options[0].on_walls.at(0);
+  item.bottom = centre - item.height / 2;
+}
+
 const std::map<std::string, Knob>& knobs() {
   static const std::map<std::string, Knob> all{
       {"toilet-centreline-side", alongFromTheLeft},
@@ -162,6 +167,14 @@ const std::map<std::string, Knob>& knobs() {
          roomWidth(p, first(p).width + beside);
        }},
       {"basin-height-seated", [](Plan& p, Length height) { first(p).height = height; }},
+      {"towel-bar-height", centreOnWall},
+      {"hook-height", centreOnWall},
+      {"shower-head-height", centreOnWall},
+      {"shower-control-height", centreOnWall},
+      {"side-light-height", centreOnWall},
+      {"light-over-mirror-height", centreOnWall},
+      {"niche-height", [](Plan& p, Length edge) { p.options[0].on_walls.at(0).bottom = edge; }},
+      {"hand-spray-hose", [](Plan& p, Length hose) { p.options[0].on_walls.at(0).facts["hose"] = hose; }},
       {"toilet-clear-front-wide",
        [](Plan& p, Length ahead) { p.options[0].fixtures.at(1).depth = 72_in - 28_in - ahead; }},
   };
