@@ -191,6 +191,11 @@ void Session::restart(Plan plan, bool saved) {
   emit savedChanged();
 }
 
+void Session::recheck() {
+  recompute();
+  emit changed();
+}
+
 void Session::markSaved() {
   history_.markSaved();
   emit savedChanged();

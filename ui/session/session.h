@@ -70,6 +70,8 @@ class Session : public QObject {
   // The same, but the plan counts as not saved (a recovered copy).
   void adoptUnsaved(Plan plan);
   void markSaved();
+  // The books themselves have changed: checks again and says so.
+  void recheck();
   bool dirty() const { return !history_.savedIsCurrent(); }
 
  signals:

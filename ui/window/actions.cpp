@@ -10,6 +10,7 @@
 
 #include "core/file/plan_file.h"
 #include "core/rules/text.h"
+#include "ui/books/book_shelf.h"
 #include "ui/canvas/plan_canvas.h"
 #include "ui/widgets/figures.h"
 #include "ui/window/file_flow.h"
@@ -121,18 +122,13 @@ void Actions::roomMenu() {
               [this] { canvas_.jumpStandIn(); });
   for (QAction* action : {circle_, floor_space_}) action->setCheckable(true);
   menu->addSeparator();
-  QMenu* books = menu->addMenu(tr("&Books checked against"));
-  books->setToolTipsVisible(true);
-  for (const Book& book : allBooks()) {
-    const std::string id(book.id);
-    auto* action = add(books, words(book.title), {}, words(book.note), [this, id] {
-      auto chosen = session_.plan().books;
-      if (!std::erase(chosen, id)) chosen.push_back(id);
-      session_.perform(SetBooks{chosen}, tr("Choose books"));
-    });
-    action->setCheckable(true);
-    books_.emplace_back(id, action);
-  }
+  books_menu_ = menu->addMenu(tr("&Books checked against"));
+  books_menu_->setToolTipsVisible(true);
+  fillBooks();
+  connect(&window_.shelf(), &BookShelf::changed, this, [this] {
+    fillBooks();
+    refresh();
+  });
   chair_ = add(menu, tr("Somebody uses a &wheelchair"), {}, tr("Adds a wheelchair user, 26 x 48 in, to the people of this plan"),
                [this] {
                  auto people = session_.plan().people;
@@ -146,6 +142,24 @@ void Actions::roomMenu() {
                  session_.perform(SetPeople{people}, tr("Choose people"));
                });
   chair_->setCheckable(true);
+}
+
+void Actions::fillBooks() {
+  books_menu_->clear();
+  books_.clear();
+  add(books_menu_, tr("&All books and rules…"), QKeySequence("Ctrl+B"), tr("Every rule with its source; settings, limits of your own"),
+      [this] { window_.openBooks(); });
+  books_menu_->addSeparator();
+  for (const Book& book : allBooks()) {
+    const std::string id(book.id);
+    auto* action = add(books_menu_, words(book.title), {}, words(book.note), [this, id] {
+      auto chosen = session_.plan().books;
+      if (!std::erase(chosen, id)) chosen.push_back(id);
+      session_.perform(SetBooks{chosen}, tr("Choose books"));
+    });
+    action->setCheckable(true);
+    books_.emplace_back(id, action);
+  }
 }
 
 void Actions::viewMenu() {

@@ -30,6 +30,7 @@ class Actions : public QObject {
   void fileMenu();
   void editMenu();
   void roomMenu();
+  void fillBooks();
   void viewMenu();
   void helpMenu();
   void toolBar();
@@ -37,7 +38,7 @@ class Actions : public QObject {
   Session& session_;
   PlanCanvas& canvas_;
   FileFlow& files_;
-  QMenu* recent_ = nullptr;
+  QMenu *recent_ = nullptr, *books_menu_ = nullptr;
   std::vector<std::pair<std::string, QAction*>> books_;
   QAction* chair_ = nullptr;
   QAction *undo_, *redo_, *remove_, *duplicate_, *copy_, *paste_, *turn_left_, *turn_right_, *flip_;

@@ -10,6 +10,8 @@
 #include <QTimer>
 
 #include "ui/advice/advice_panel.h"
+#include "ui/books/book_shelf.h"
+#include "ui/books/books_window.h"
 #include "ui/canvas/plan_canvas.h"
 #include "ui/options/option_bar.h"
 #include "ui/particulars/particulars.h"
@@ -27,9 +29,11 @@ MainWindow::MainWindow(Plan plan) : session_(std::move(plan)) {
   setObjectName("main-window");
   setAcceptDrops(true);
   build();
+  shelf_ = new BookShelf(this);
   files_ = new FileFlow(session_, this);
   actions_ = new Actions(*this, session_, *canvas_, *files_);
   connectAll();
+  loadBooks();
   retitle();
   restore();
   hint_->setText(canvas_->selectTool().hint());
@@ -122,6 +126,7 @@ void MainWindow::connectAll() {
     retitle();
     actions_->refresh();
     canvas_->zoomToFit();
+    warnOfMissingBooks();
   });
   connect(&session_, &Session::changed, this, [this] {
     retitle();
@@ -142,6 +147,7 @@ void MainWindow::connectAll() {
   connect(notice_timer_, &QTimer::timeout, notice_, &QWidget::hide);
   connect(notice_, &QLabel::linkActivated, this, [this](const QString& link) {
     notice_->hide();
+    if (link == "books") openBooks();
     if (link == "restore") files_->restoreRecovery();
     if (link == "drop") files_->dropRecovery();
   });
@@ -209,6 +215,29 @@ void MainWindow::openSheets() {
   sheets_->show();
   sheets_->raise();
   sheets_->activateWindow();
+}
+
+void MainWindow::openBooks() {
+  if (!books_) books_ = new BooksWindow(session_, *shelf_, this);
+  books_->show();
+  books_->raise();
+  books_->activateWindow();
+}
+
+void MainWindow::loadBooks() {
+  const QStringList refused = shelf_->load();
+  if (!refused.isEmpty())
+    notice(tr("A book of yours cannot be used: %1").arg(refused.join(' ').toHtmlEscaped()), true);
+  session_.recheck();
+}
+
+void MainWindow::warnOfMissingBooks() {
+  const QStringList missing = BookShelf::missing(session_.plan().books);
+  if (missing.isEmpty()) return;
+  notice(tr("This plan is to be checked against a book that is not here: %1. Nothing is checked from it. "
+            "<a href=\"books\">Add it</a>")
+             .arg(missing.join(", ").toHtmlEscaped()),
+         true);
 }
 
 void MainWindow::offerRecovery() {

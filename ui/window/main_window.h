@@ -13,6 +13,8 @@ class QTimer;
 namespace elbowroom::ui {
 
 class Actions;
+class BookShelf;
+class BooksWindow;
 class FileFlow;
 class PlanCanvas;
 class SheetsDialog;
@@ -28,6 +30,8 @@ class MainWindow : public QMainWindow {
   Session& session() { return session_; }
   PlanCanvas& canvas() { return *canvas_; }
   void openSheets();
+  void openBooks();
+  BookShelf& shelf() { return *shelf_; }
   // Offers the recovered copy inline, when there is one.
   void offerRecovery();
 
@@ -44,6 +48,8 @@ class MainWindow : public QMainWindow {
   void connectAll();
   void placeOverlays();
   void notice(const QString& text, bool lasting = false);
+  void loadBooks();
+  void warnOfMissingBooks();
   void retitle();
   void restore();
 
@@ -59,6 +65,8 @@ class MainWindow : public QMainWindow {
   QSplitter *across_ = nullptr, *left_ = nullptr, *middle_ = nullptr;
   QWidget *tray_ = nullptr, *particulars_ = nullptr, *strip_ = nullptr, *advice_ = nullptr, *options_ = nullptr;
   SheetsDialog* sheets_ = nullptr;
+  BookShelf* shelf_ = nullptr;
+  BooksWindow* books_ = nullptr;
 };
 
 }  // namespace elbowroom::ui
