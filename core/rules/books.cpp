@@ -8,11 +8,21 @@ std::vector<Book> builtInBooks() {
        "International Residential Code, US states",
        "Figures as quoted from the 2009 edition and later. Your state or town may have changed them; the "
        "text it "
-       "adopted decides."},
+       "adopted decides.",
+       {{"edition",
+         "Edition",
+         {{"2021", "2021 and later"}, {"2018", "2012 to 2018"}, {"2009", "2009 and before"}}},
+        {"plumbing",
+         "Plumbing text",
+         {{"residential", "Residential code"}, {"commercial", "International Plumbing Code as well"}}},
+        {"state", "State amendment", {{"none", "None"}, {"massachusetts", "Massachusetts"}}}}},
       {"us-uniform", "US uniform plumbing code", "Uniform Plumbing Code, mostly western US states",
        "Choose it instead of the residential code where the uniform code is adopted; some of those states "
        "amend "
-       "it."},
+       "it.",
+       {{"toilet-front",
+         "Floor before a toilet",
+         {{"24", "24 in, the model text"}, {"21", "21 in in homes, as Oregon has amended it"}}}}},
       {"us-electrical", "US electrical code", "NFPA 70",
        "Nothing is checked from this book yet: its rules are about things on the walls."},
       {"us-access",

@@ -38,6 +38,14 @@ std::optional<Quantity> shortBy(const Finding& f) {
   return std::nullopt;
 }
 
+// A zone shows what is missing; what is met or not known keeps its line or point alone.
+void withoutZones(std::vector<Place>& places) {
+  const auto zone = [](const Place& p) { return p.kind == Place::Kind::zone; };
+  std::vector<Place> kept;
+  std::remove_copy_if(places.begin(), places.end(), std::back_inserter(kept), zone);
+  if (!kept.empty()) places = std::move(kept);
+}
+
 Finding findingOf(const Rule& rule, Measurement m, Length site_tolerance) {
   Finding f;
   f.rule = rule.id;
@@ -53,17 +61,14 @@ Finding findingOf(const Rule& rule, Measurement m, Length site_tolerance) {
   if (!f.measured) {
     f.fact = std::move(m.fact);
     f.outcome = Outcome::unknown;
+    withoutZones(f.places);
     return f;
   }
   f.outcome = judge(*f.measured, f.compare, *f.limit, f.limit_high, site_tolerance);
   if (f.outcome == Outcome::shortfall) {
     f.short_by = shortBy(f);
-  } else if (f.places.size() > 1) {
-    // A zone shows what is missing; a met figure keeps its line alone.
-    const auto zone = [](const Place& p) { return p.kind == Place::Kind::zone; };
-    std::vector<Place> kept;
-    std::remove_copy_if(f.places.begin(), f.places.end(), std::back_inserter(kept), zone);
-    if (!kept.empty()) f.places = std::move(kept);
+  } else {
+    withoutZones(f.places);
   }
   return f;
 }

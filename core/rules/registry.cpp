@@ -17,12 +17,73 @@
   RULE(us_residential, doorSwingClash)           \
   RULE(us_residential, doorCrowdsFront)          \
   RULE(us_residential, ceilingHeight)            \
+  RULE(us_residential, showerOpening) \
+  RULE(us_residential, showerDoorOutward) \
+  RULE(us_residential, showerCurbAboveDrain) \
+  RULE(us_residential, showerSidesAboveCurb) \
+  RULE(us_residential, showerFloorFall) \
+  RULE(us_residential, showerCurbThere) \
+  RULE(us_residential, showerSeatArea) \
+  RULE(us_residential, showerSeatSide) \
+  RULE(us_residential, showerWallFinish) \
+  RULE(us_residential, showerWallFinishDrain) \
+  RULE(us_residential, showerValveLimit) \
+  RULE(us_residential, bathWaterLimit) \
+  RULE(us_residential, showerLinerUp) \
+  RULE(us_residential, ceilingOverShower) \
+  RULE(us_residential, ceilingBeforeFixture) \
+  RULE(us_residential, ceilingHighHalf) \
+  RULE(us_residential, windowGlass) \
+  RULE(us_residential, windowOpens) \
+  RULE(us_residential, fanFlow) \
+  RULE(us_residential, fanOutdoors) \
+  RULE(us_residential, fanOutletOpening) \
+  RULE(us_residential, fanOutletBoundary) \
+  RULE(us_residential, fanOutletIntake) \
+  RULE(us_residential, windowSafetyGlass) \
+  RULE(us_residential, windowSafetyGlassFacing) \
+  RULE(us_residential, showerGlass) \
+  RULE(us_residential, windowNotBlocked) \
+  RULE(us_residential, trapArm) \
+  RULE(us_residential, trapArmLeast) \
+  RULE(us_residential, trapDrop) \
+  RULE(us_residential, showerDrainSize) \
+  RULE(us_residential, pipesFrost) \
+  RULE(us_residential, accessPanel) \
+  RULE(us_residential, washerStandpipe) \
+  RULE(us_residential, trapOffset) \
+  RULE(us_residential, fixtureDrainSize) \
+  RULE(us_residential, pumpPanel) \
+  RULE(us_residential, joistNotch) \
+  RULE(us_residential, joistNotchLength) \
+  RULE(us_residential, joistHole) \
+  RULE(us_residential, studNotch) \
+  RULE(us_residential, studHole) \
+  RULE(us_residential, toiletCompartmentDepth) \
+  RULE(us_residential, doorLeafWidth) \
+  RULE(us_residential, dwellingFixtures) \
+  RULE(us_residential, heaterFuel) \
   RULE(us_uniform, toiletCentrelineSide)         \
   RULE(us_uniform, toiletClearFront)             \
   RULE(us_uniform, fixtureCentreToCentre)        \
   RULE(us_uniform, basinClearFront)              \
   RULE(us_uniform, showerSize)                   \
   RULE(us_uniform, showerArea)                   \
+  RULE(us_uniform, showerOpening) \
+  RULE(us_uniform, showerCurbAboveDrain) \
+  RULE(us_uniform, showerSidesAboveCurb) \
+  RULE(us_uniform, showerFloorFall) \
+  RULE(us_uniform, showerValveLimit) \
+  RULE(us_uniform, showerLinerUp) \
+  RULE(us_uniform, showerHeadEntry) \
+  RULE(us_uniform, trapArm) \
+  RULE(us_uniform, trapArmLeast) \
+  RULE(us_uniform, trapDrop) \
+  RULE(us_uniform, showerDrainSize) \
+  RULE(us_uniform, pipesFrost) \
+  RULE(us_uniform, accessPanel) \
+  RULE(us_uniform, washerStandpipe) \
+  RULE(us_uniform, washerTrapHeight) \
   RULE(us_access, toiletCentrelineSide)          \
   RULE(us_access, toiletClearance)               \
   RULE(us_access, doorClearOpening)              \

@@ -40,6 +40,8 @@ struct Printed {
 bool heldAgainstHigh(const Finding& f) {
   if (f.compare == Compare::atMost) return true;
   if (f.compare != Compare::between || !f.limit_high) return false;
+  if (const auto* m = std::get_if<Amount>(&*f.measured))
+    return std::get<Amount>(*f.limit_high) - *m < *m - std::get<Amount>(*f.limit);
   const auto* m = std::get_if<Length>(&*f.measured);
   const auto* low = std::get_if<Length>(&*f.limit);
   const auto* high = std::get_if<Length>(&*f.limit_high);

@@ -11,6 +11,20 @@ struct YesNoEntry {
   YesNo sentences;
 };
 constexpr std::array kYesNo{
+    YesNoEntry{"shower-door-outward", {"its door opens outward", "its door opens inward"}},
+    YesNoEntry{"shower-curb-there", {"has a curb", "has no curb"}},
+    YesNoEntry{"shower-head-entry",
+               {"the head does not spray at the entry", "the head sprays straight at the entry"}},
+    YesNoEntry{"fan-outdoors", {"its duct ends outdoors", "its duct does not end outdoors"}},
+    YesNoEntry{"window-safety-glass", {"safety glass near water", "plain glass near water"}},
+    YesNoEntry{"window-safety-glass-facing", {"safety glass facing water", "plain glass facing water"}},
+    YesNoEntry{"shower-glass", {"its glass is safety glass", "its glass is no safety glass"}},
+    YesNoEntry{"window-not-blocked", {"nothing tall stands before it", "stands before the window"}},
+    YesNoEntry{"pipes-frost", {"its pipes are protected from frost", "pipes in an exterior wall, not protected from frost"}},
+    YesNoEntry{"dwelling-fixtures",
+               {"has a toilet, a basin and a bath or shower", "lacks a toilet, a basin or a bath or shower"}},
+    YesNoEntry{"heater-fuel",
+               {"takes no air from the room to burn", "burns fuel with air from the room"}},
     YesNoEntry{"door-meets-door", {"the leaves do not meet", "the leaves meet as they open"}},
     YesNoEntry{"door-meets-person",
                {"opens without touching a person who stands there", "swings into a person who stands there"}},
@@ -36,6 +50,13 @@ struct DetailEntry {
   std::string_view key, sentence;
 };
 constexpr std::array kDetails{
+    DetailEntry{"head-not-placed", "No shower head is placed. Put one on its wall and this is checked."},
+    DetailEntry{"seat-side-not-stated", "The plan does not say along which side the seat runs, and that decides."},
+    DetailEntry{"fan-runs-always", "A fan that runs all the time may move less air (20 cfm)."},
+    DetailEntry{"outlet-above-intake", "Nearer than that, but high enough above the intake, which is as good."},
+    DetailEntry{"no-window-no-fan",
+                "The plan has neither a window nor a fan. Add what there is and this is checked."},
+    DetailEntry{"no-more-glass-than-opening", "The glass is not stated; taken as large as the whole window."},
     DetailEntry{"basins-not-stated",
                 "The plan does not say how many basins this vanity has. State it and this is checked."},
     DetailEntry{"ceiling-not-stated", "The plan does not state the ceiling height. Measure it and enter it."},

@@ -8,18 +8,24 @@
 #include "core/rules/checks/clear_floor.h"
 #include "core/rules/checks/door_over_floor.h"
 #include "core/rules/checks/doors.h"
+#include "core/rules/checks/drainage.h"
 #include "core/rules/checks/floor.h"
 #include "core/rules/checks/fronts.h"
 #include "core/rules/checks/manoeuvring.h"
+#include "core/rules/checks/headroom.h"
 #include "core/rules/checks/people.h"
 #include "core/rules/checks/room.h"
+#include "core/rules/checks/rooms.h"
 #include "core/rules/checks/showers.h"
 #include "core/rules/checks/sides.h"
 #include "core/rules/checks/spacing.h"
 #include "core/rules/checks/stated.h"
+#include "core/rules/checks/stated_figures.h"
 #include "core/rules/checks/toilet_clearance.h"
 #include "core/rules/checks/toilet_space.h"
 #include "core/rules/checks/wall_items.h"
+#include "core/rules/checks/wet.h"
+#include "core/rules/checks/windows.h"
 
 namespace elbowroom::checks {
 namespace {
@@ -160,6 +166,60 @@ constexpr NamedMeasure kNamed[] = {
     {"water-frost", waterFrost, Gives::yesNo},
     {"items-apart", itemsApart, Gives::yesNo},
     {"items-off-openings", itemsOffOpenings, Gives::yesNo},
+    // wet.h
+    {"shower-openings", showerOpenings},
+    {"shower-door-swings", showerDoorSwings, Gives::yesNo},
+    {"seat-leaves-area", seatLeavesArea, Gives::area},
+    {"seat-leaves-side", seatLeavesSide},
+    {"wall-finishes", wallFinishes},
+    {"wall-finishes-above-drain", wallFinishesAboveDrain},
+    {"heads-away-from-entry", headsAwayFromEntry, Gives::yesNo},
+    // stated_figures.h
+    {"curbs-above-drains", curbsAboveDrains},
+    {"sides-above-curbs", sidesAboveCurbs},
+    {"liners-up", linersUp},
+    {"curbs-there", curbsThere, Gives::yesNo},
+    {"shower-falls", showerFalls, Gives::amount, "%"},
+    {"enclosure-glass", enclosureGlass, Gives::yesNo},
+    {"shower-valves", showerValves, Gives::amount, "\u00b0F"},
+    {"bath-valves", bathValves, Gives::amount, "\u00b0F"},
+    {"fan-flows", fanFlows, Gives::amount, "cfm"},
+    {"fans-outdoors", fansOutdoors, Gives::yesNo},
+    {"fan-outlet-openings", fanOutletOpenings},
+    {"fan-outlet-boundaries", fanOutletBoundaries},
+    {"fan-outlet-intakes", fanOutletIntakes, Gives::length, "", "enough above it?"},
+    {"standpipes", standpipes},
+    {"washer-traps", washerTraps},
+    {"heater-fuels", heaterFuels, Gives::yesNo},
+    {"access-panels", accessPanels},
+    {"pump-panels", pumpPanels},
+    {"needed-fixtures", neededFixtures, Gives::yesNo},
+    // drainage.h
+    {"trap-arms", trapArms, Gives::length, "",
+     "drain, longest arm, drain?, longest arm?, drain?, longest arm?, drain?, longest arm?, drain?, longest arm?"},
+    {"trap-arms-least", trapArmsLeast},
+    {"trap-drops", trapDrops},
+    {"trap-offsets", trapOffsets},
+    {"drain-sizes", drainSizes, Gives::length, "", "toilet, basin?, bath?, washer?, shower?"},
+    {"pipes-in-exterior-walls", pipesInExteriorWalls, Gives::yesNo},
+    {"joist-notches", joistNotches},
+    {"joist-notch-lengths", joistNotchLengths},
+    {"joist-holes", joistHoles},
+    {"stud-notches", studNotches},
+    {"stud-holes", studHoles},
+    // windows.h
+    {"window-glass", windowGlass, Gives::area},
+    {"window-opens", windowOpens, Gives::area},
+    {"glass-near-water", glassNearWater, Gives::yesNo, "", "sill below, within"},
+    {"glass-facing-water", glassFacingWater, Gives::yesNo, "", "sill below, within"},
+    {"windows-free", windowsFree, Gives::yesNo},
+    // headroom.h
+    {"ceilings-over-showers", ceilingsOverShowers, Gives::length, "", "square"},
+    {"ceilings-before-fixtures", ceilingsBeforeFixtures, Gives::length, "", "deep"},
+    {"high-half", highHalf, Gives::area, "", "high, counted"},
+    // rooms.h
+    {"toilet-room-depths", toiletRoomDepths},
+    {"door-leaves", doorLeaves},
 };
 
 }  // namespace

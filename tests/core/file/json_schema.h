@@ -125,7 +125,14 @@ class JsonSchema {
         if (!schema.contains("properties") || !schema.at("properties").contains(key))
           check(rule, below, place + "/" + key, errors);
     } else if (word == "additionalProperties") {
-      if (!value.is_object() || (rule.get<bool>() && !strict_)) return true;
+      if (!value.is_object()) return true;
+      if (rule.is_object()) {
+        for (const auto& [key, one] : value.items())
+          if (!schema.contains("properties") || !schema.at("properties").contains(key))
+            check(rule, one, place + "/" + key, errors);
+        return true;
+      }
+      if (rule.get<bool>() && !strict_) return true;
       for (const auto& [key, unused] : value.items())
         if (!schema.at("properties").contains(key))
           errors.push_back(place + "/" + key + ": is not described");

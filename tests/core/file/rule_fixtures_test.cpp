@@ -31,6 +31,7 @@ Plan load(const Rule& rule, const char* kind) {
 std::vector<Finding> findingsOf(const Plan& plan, const Rule& rule) {
   BookChoice choice = choiceOf(plan);  // with the settings that the plan states
   choice.books = {std::string(rule.book)};
+  choice.settings = plan.book_settings;  // for the rules of another edition
   return check(deriveLayout(plan, 0), choice).findings;
 }
 
@@ -39,6 +40,9 @@ bool isMet(const Finding& f) { return f.outcome == Outcome::clear || f.outcome =
 // Rules that cannot be missed alone: a rectangle below 900 sq in is also narrower than 30 in.
 const std::map<std::string, std::set<std::string>> kCompanions{
     {"us-residential/shower-area", {"shower-size"}},
+    // 900 sq in beside a seat take 30 in each way; a panel for a pump is a panel.
+    {"us-residential/shower-seat-area", {"shower-seat-side"}},
+    {"us-residential/pump-panel", {"access-panel"}},
     // Nobody's knees, elbows or feet take as much floor as the guidelines keep clear for everybody.
     {"comfort/toilet-knees", {"toilet-clear-front"}},
     {"comfort/toilet-elbows", {"toilet-centreline-side"}},

@@ -15,9 +15,15 @@ std::string nameOf(const Rule& rule) { return std::string(rule.book) + "/" + std
 // Sections that were read (or, where the rule says so, remembered) for each document.
 const std::map<std::string, std::set<std::string>>& knownSections() {
   static const std::map<std::string, std::set<std::string>> sections{
-      {"IRC", {"P2705.1(5)", "P2705.1 item 6", "Figure R307.1", "P2708.1", "R305.1"}},
+      {"IRC", {"P2705.1(5)", "P2705.1 item 6", "Figure R307.1", "P2708.1", "R305.1", "P2708.1.1", "P2709.1", "P2709.2", "R307.2",
+        "P2708.4", "P2708.3", "P2713.3", "R305.1 exception 1", "R305.1 exception 2", "R303.3", "M1507.4",
+        "R303.3, M1507.2", "M1504.3", "R308.4.5", "Table P3105.1", "", "P3201.6", "Table P3201.7", "P2603.5",
+        "P2704.1", "P2706.1.2", "P2720.1", "R502.8.1", "R602.6", "R306.1", "G2406.2, M2005.2"}},
+      {"IPC", {"417.4.1", "405.3.1"}},
+      {"780 CMR (Massachusetts)", {""}},
       {"IRC, as some read it", {"P2705.1(5)"}},
-      {"UPC", {"402.5", "408.7"}},
+      {"UPC",
+       {"402.5", "408.7", "408.5", "408.9", "Table 1002.2", "1001", "Table 702.1", "312.6", "404.2", "804.1", ""}},
       {"2010 ADA Standards",
        {"304.3.1 or 304.3.2", "306.2.3", "306.3", "306.3.3", "404.2.3", "404.2.4", "404.2.5", "404.2.7", "603.2.3",
         "604.2", "604.3.1", "604.3.2", "604.4", "604.6", "604.8.1.1", "606.2, 305.3 and 305.7.1", "606.3", "606.5",

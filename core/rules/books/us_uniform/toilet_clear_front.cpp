@@ -19,6 +19,14 @@ Rule toiletClearFront() {
                  .read_at = "eofficial.org, uniform codes spotlight of 25 May 2023 (publisher)"},
       .grade = Grade::verified,
       .why = "Knees and feet need this floor to sit down and stand up.",
+      .variants = {{.setting = "toilet-front",
+                    .value = "21",
+                    .limit = 21_in,
+                    .source = Source{.document = "Oregon Plumbing Specialty Code",
+                                     .edition = "2011",
+                                     .section = "407.5",
+                                     .read_at = "thebuildingcodeforum.com, thread on what \"in front of\" means"},
+                    .grade = Grade::verifiedSecondHand}},
   };
 }
 

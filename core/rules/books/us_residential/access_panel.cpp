@@ -1,0 +1,26 @@
+#include "core/rules/checks/stated_figures.h"
+
+namespace elbowroom::us_residential {
+
+using namespace literals;
+
+Rule accessPanel() {
+  return {
+      .id = "access-panel",
+      .book = "us-residential",
+      .title = "access panel",
+      .level = Level::required,
+      .compare = Compare::atLeast,
+      .limit = 12_in,
+      .measure = checks::accessPanels,
+      .source = {.document = "IRC",
+                 .edition = "edition not named",
+                 .section = "P2704.1",
+                 .read_at = "thebuildingcodeforum.com thread on setting a whirlpool tub"},
+      .grade = Grade::verifiedSecondHand,
+      .why = "Concealed slip joints leak one day and must be reached.",
+      .mends = {Mend::state},
+  };
+}
+
+}  // namespace elbowroom::us_residential
