@@ -238,6 +238,81 @@
   RULE(craft, waterNotInFrost) \
   RULE(craft, wallItemsApart) \
   RULE(craft, wallItemOffOpening)
+  RULE(craft, slideNeedsWall)
+#define ELBOWROOM_RULES(RULE)                  \
+  RULE(us_residential, toiletCentrelineSide)   \
+  RULE(us_residential, toiletClearFront)       \
+  RULE(us_residential, fixtureCentreToCentre)  \
+  RULE(us_residential, basinCentrelineSide)    \
+  RULE(us_residential, basinEdgeSide)          \
+  RULE(us_residential, basinClearFront)        \
+  RULE(us_residential, basinSpacing)           \
+  RULE(us_residential, bathClearFront)         \
+  RULE(us_residential, showerSize)             \
+  RULE(us_residential, showerArea)             \
+  RULE(us_residential, showerClearFront)       \
+  RULE(us_residential, doorSwingClash)         \
+  RULE(us_residential, doorCrowdsFront)        \
+  RULE(us_residential, ceilingHeight)          \
+  RULE(us_uniform, toiletCentrelineSide)       \
+  RULE(us_uniform, toiletClearFront)           \
+  RULE(us_uniform, fixtureCentreToCentre)      \
+  RULE(us_uniform, basinClearFront)            \
+  RULE(us_uniform, showerSize)                 \
+  RULE(us_uniform, showerArea)                 \
+  RULE(us_access, toiletCentrelineSide)        \
+  RULE(us_access, toiletClearance)             \
+  RULE(us_access, doorClearOpening)            \
+  RULE(us_access, turningSpace)                \
+  RULE(comfort, toiletCentrelineSide)          \
+  RULE(comfort, toiletClearFront)              \
+  RULE(comfort, basinCentrelineSide)           \
+  RULE(comfort, basinClearFront)               \
+  RULE(comfort, basinSpacing)                  \
+  RULE(comfort, bathClearFront)                \
+  RULE(comfort, showerSize)                    \
+  RULE(comfort, showerClearFront)              \
+  RULE(comfort, doorClearOpening)              \
+  RULE(comfort, doorMeetsDoor)                 \
+  RULE(comfort, doorMeetsPerson)               \
+  RULE(comfort, dressingCircle)                \
+  RULE(comfort, turningSpace)                  \
+  RULE(comfort, toiletKnees)                   \
+  RULE(comfort, toiletElbows)                  \
+  RULE(comfort, basinBend)                     \
+  RULE(comfort, bathKneel)                     \
+  RULE(comfort, bathRimHeight)                 \
+  RULE(comfort, basinPassBehind)               \
+  RULE(comfort, basinHelpChild)                \
+  RULE(comfort, toiletHelper)                  \
+  RULE(comfort, basinHeightAdults)             \
+  RULE(comfort, basinHeightChildren)           \
+  RULE(comfort, basinHeightSeated)             \
+  RULE(comfort, storageTopReach)               \
+  RULE(comfort, toiletSeen)                    \
+  RULE(comfort, doorSwingClash)                \
+  RULE(comfort, doorMeetsSitter)               \
+  RULE(comfort, showerDoorOutward)             \
+  RULE(comfort, showerDoorWidth)               \
+  RULE(comfort, showerDoorSwing)               \
+  RULE(comfort, doorClearOpeningDeep)          \
+  RULE(comfort, doorUndercut)                  \
+  RULE(comfort, doorThreshold)                 \
+  RULE(comfort, doorShutsTight)                \
+  RULE(craft, fixtureOwnFloor)                 \
+  RULE(craft, toiletClearFrontWide)            \
+  RULE(craft, pocketNeedsWall)                 \
+  RULE(craft, pocketMeetsPipes)                \
+  RULE(craft, slideNeedsWall)                  \
+  RULE(craft, doorUnlocksOutside)              \
+  RULE(craft, doorStockWidth)                  \
+  RULE(craft, doorCasingRoom)                  \
+  RULE(craft, doorMeetsDrawer)                 \
+  RULE(craft, drawerTravel)                    \
+  RULE(craft, pocketMeetsBoxes)                \
+  RULE(craft, pocketScrews)                    \
+  RULE(craft, pocketWallThickness)             \
+  RULE(craft, pocketLoad)
 
 namespace elbowroom {
 

@@ -44,6 +44,16 @@ constexpr std::array kYesNo{
     YesNoEntry{"toilet-flush-side", {"the flush is on the open side", "the flush is on the side of the wall"}},
     YesNoEntry{"door-swings-out", {"opens outward", "swings into the room"}},
     YesNoEntry{"door-unlocks", {"unlocks from outside", "cannot be unlocked from outside"}},
+    YesNoEntry{"door-meets-sitter",
+               {"opens without touching the knees of one who sits there", "swings into the knees of one who sits there"}},
+    YesNoEntry{"shower-door-outward", {"its door opens outward", "its door opens inward"}},
+    YesNoEntry{"door-unlocks-outside",
+               {"can be unlocked from outside", "cannot be unlocked from outside in an emergency"}},
+    YesNoEntry{"door-shuts-tight", {"shuts the opening tight", "leaves a gap for sound, light and steam"}},
+    YesNoEntry{"door-stock-width", {"its leaf is in stock", "its leaf has to be made to order"}},
+    YesNoEntry{"pocket-meets-boxes",
+               {"nothing is set into the wall of the pocket", "what is set into the wall stands in the pocket"}},
+    YesNoEntry{"pocket-load", {"the wall of the pocket carries no load", "the wall of the pocket carries load"}},
 };
 
 struct DetailEntry {
@@ -93,6 +103,7 @@ constexpr std::array kDetails{
     DetailEntry{"helper-for", "Somebody may have to help {}."},
     DetailEntry{"for-tall-man", "The plan names nobody; measured for a tall man (95 of 100 are smaller)."},
     DetailEntry{"for-median-woman", "The plan names nobody; measured for a woman of medium height (64 inches)."},
+    DetailEntry{"pull-at-most", "No drawer as deep as the cabinet and no door as wide as it reaches farther."},
     DetailEntry{"for-anybody", "The plan names nobody; measured for an adult of medium height."},
 };
 

@@ -5,6 +5,8 @@
 
 #include "core/people/body.h"
 #include "core/rules/checks/common.h"
+#include "core/rules/checks/people.h"
+#include "core/rules/checks/shower_doors.h"
 
 namespace elbowroom::checks {
 
@@ -51,6 +53,54 @@ std::optional<Length> aheadToSector(const Leaf& leaf, const PlacedFixture& f) {
     (gapToSector(leaf, strip(f, middle)).overlap ? blocked : free) = middle;
   }
   return free;
+}
+
+// Entry doors that swing in and glass doors that swing out of their shower.
+struct Swinging {
+  ElementId id;
+  std::vector<Leaf> leaves;
+  Place shut;
+};
+std::vector<Swinging> swingingDoors(const CheckInput& in) {
+  std::vector<Swinging> doors;
+  for (const PlacedOpening& o : in.layout.openings)
+    if (swingsIn(o)) doors.push_back({o.opening.id, o.leaves, doorway(o)});
+  for (const PlacedFixture& f : in.layout.fixtures)
+    if (std::vector<Leaf> leaves = glassLeaves(f); !leaves.empty()) {
+      const Leaf& first = leaves.front();
+      const Place shut = lineFrom(first.hinge, first.hinge + first.width * first.closed);
+      doors.push_back({f.fixture.id, std::move(leaves), shut});
+    }
+  return doors;
+}
+
+bool hasPulls(const PlacedFixture& f) {
+  const FixtureKind kind = f.fixture.kind;
+  return kind == FixtureKind::vanity || kind == FixtureKind::cabinet || kind == FixtureKind::linenCloset;
+}
+
+// The widest single door of a cabinet; a wider one has two.
+constexpr Length kWidestCabinetDoor = 24_in;
+
+// How far drawers and doors of the cabinet come out, against what is free. Where that is not stated, it is known
+// to suffice only where neither a drawer as deep as the cabinet nor a door as wide as it could reach.
+Measurement pullAgainst(const PlacedFixture& f, Length free, ElementId other) {
+  const Length width = f.fixture.width;
+  const Length most = std::max(f.fixture.depth, width > kWidestCabinetDoor ? width / 2 : width);
+  Measurement m{.subjects = {f.fixture.id, other}, .measured = std::nullopt};
+  m.places = {lineFrom(f.front_center, f.front_center + free * f.facing)};
+  if (const auto stated = lengthOf(f.fixture.facts, "pull_out")) {
+    m.measured = free;
+    m.limit = *stated;
+    if (free < *stated) m.places.push_back(stripBetween(f.front, f.facing, free, *stated));
+  } else if (free >= most) {
+    m.measured = free;
+    m.limit = most;
+    m.detail = "pull-at-most";
+  } else {
+    m.fact = "pull_out";
+  }
+  return m;
 }
 
 const DoorFigures* figuresFor(const CheckInput& in, const PlacedOpening& o) {
@@ -114,16 +164,14 @@ std::vector<Measurement> doorSwings(const CheckInput& in) {
 }
 
 std::vector<Measurement> doorPairs(const CheckInput& in) {
+  const std::vector<Swinging> doors = swingingDoors(in);
   std::vector<Measurement> found;
-  const auto& openings = in.layout.openings;
-  for (std::size_t i = 0; i < openings.size(); ++i) {
-    for (std::size_t j = i + 1; j < openings.size(); ++j) {
-      if (!swingsIn(openings[i]) || !swingsIn(openings[j])) continue;
-      Measurement m{.subjects = {openings[i].opening.id, openings[j].opening.id},
-                    .measured = true,
-                    .places = {doorway(openings[i]), doorway(openings[j])}};
-      for (const Leaf& a : openings[i].leaves)
-        for (const Leaf& b : openings[j].leaves)
+  for (std::size_t i = 0; i < doors.size(); ++i) {
+    for (std::size_t j = i + 1; j < doors.size(); ++j) {
+      Measurement m{
+          .subjects = {doors[i].id, doors[j].id}, .measured = true, .places = {doors[i].shut, doors[j].shut}};
+      for (const Leaf& a : doors[i].leaves)
+        for (const Leaf& b : doors[j].leaves)
           if (const auto at = sectorsMeet(a, b)) {
             m.measured = false;
             m.places = {pointAt(*at)};
@@ -136,18 +184,68 @@ std::vector<Measurement> doorPairs(const CheckInput& in) {
 
 std::vector<Measurement> doorsAndPeople(const CheckInput& in) {
   std::vector<Measurement> found;
-  for (const PlacedOpening& o : in.layout.openings) {
-    if (!swingsIn(o)) continue;
+  for (const Swinging& door : swingingDoors(in)) {
     for (const PlacedFixture& f : in.layout.fixtures) {
       if (!counts(f) || !isBasin(f)) continue;
       const Outline person = standingAt(f);
-      Measurement m{.subjects = {o.opening.id, f.fixture.id},
+      Measurement m{.subjects = {door.id, f.fixture.id},
                     .measured = true,
                     .places = {lineFrom(person[0], person[1]), {Place::Kind::zone, person}}};
-      for (const Leaf& leaf : o.leaves)
+      for (const Leaf& leaf : door.leaves)
         if (gapToSector(leaf, person).overlap) m.measured = false;
       found.push_back(std::move(m));
     }
+  }
+  return found;
+}
+
+std::vector<Measurement> doorsAndSitters(const CheckInput& in) {
+  std::vector<Measurement> found;
+  for (const Swinging& door : swingingDoors(in)) {
+    for (const PlacedFixture& f : in.layout.fixtures) {
+      if (!counts(f) || f.fixture.kind != FixtureKind::toilet) continue;
+      const Person* tallest = nullptr;
+      for (const Person& p : in.layout.settings.people)
+        if (tallest == nullptr || p.stature > tallest->stature) tallest = &p;
+      const Length knees = kneesAhead(f, tallest ? *tallest : tallMan());
+      const Length half = standingWidth() / 2;
+      const Point left = f.front_center + half * leftOf(f), right = f.front_center + half * rightOf(f);
+      const Outline sitter{left, right, right + knees * f.facing, left + knees * f.facing};
+      Measurement m{.subjects = {door.id, f.fixture.id},
+                    .measured = true,
+                    .places = {lineFrom(left, right), {Place::Kind::zone, sitter}},
+                    .detail = tallest ? "fits:" + tallest->name : "for-tall-man"};
+      for (const Leaf& leaf : door.leaves)
+        if (gapToSector(leaf, sitter).overlap) m.measured = false;
+      found.push_back(std::move(m));
+    }
+  }
+  return found;
+}
+
+std::vector<Measurement> doorsAndPulls(const CheckInput& in) {
+  std::vector<Measurement> found;
+  for (const Swinging& door : swingingDoors(in)) {
+    for (const PlacedFixture& f : in.layout.fixtures) {
+      if (!counts(f) || !hasPulls(f)) continue;
+      std::optional<Length> nearest;
+      for (const Leaf& leaf : door.leaves)
+        if (const auto ahead = aheadToSector(leaf, f))
+          nearest = nearest ? std::min(*nearest, *ahead) : *ahead;
+      if (!nearest) continue;
+      found.push_back(pullAgainst(f, *nearest, door.id));
+    }
+  }
+  return found;
+}
+
+std::vector<Measurement> pullTravels(const CheckInput& in) {
+  std::vector<Measurement> found;
+  for (std::size_t i = 0; i < in.layout.fixtures.size(); ++i) {
+    const PlacedFixture& f = in.layout.fixtures[i];
+    if (!counts(f) || !hasPulls(f) || in.layout.room.empty()) continue;
+    const Ahead& ahead = in.around[i].front;
+    found.push_back(pullAgainst(f, ahead.distance, idOf(in.layout, ahead)));
   }
   return found;
 }

@@ -7,6 +7,7 @@
 #include "core/rules/checks/bath_space.h"
 #include "core/rules/checks/clear_floor.h"
 #include "core/rules/checks/door_over_floor.h"
+#include "core/rules/checks/door_parts.h"
 #include "core/rules/checks/doors.h"
 #include "core/rules/checks/drainage.h"
 #include "core/rules/checks/floor.h"
@@ -14,10 +15,13 @@
 #include "core/rules/checks/manoeuvring.h"
 #include "core/rules/checks/headroom.h"
 #include "core/rules/checks/people.h"
+#include "core/rules/checks/pockets.h"
 #include "core/rules/checks/room.h"
 #include "core/rules/checks/rooms.h"
+#include "core/rules/checks/shower_doors.h"
 #include "core/rules/checks/showers.h"
 #include "core/rules/checks/sides.h"
+#include "core/rules/checks/sightline.h"
 #include "core/rules/checks/spacing.h"
 #include "core/rules/checks/stated.h"
 #include "core/rules/checks/stated_figures.h"
@@ -41,6 +45,9 @@ constexpr NamedMeasure kNamed[] = {
     {"pocket-walls", pocketWalls},
     {"slide-walls", slideWalls},
     {"pocket-pipes", pocketPipes, Gives::yesNo},
+    {"doors-and-sitters", doorsAndSitters, Gives::yesNo},
+    {"doors-and-pulls", doorsAndPulls},
+    {"pull-travels", pullTravels},
     // floor.h
     {"own-floor", ownFloor, Gives::yesNo},
     // fronts.h
@@ -220,6 +227,25 @@ constexpr NamedMeasure kNamed[] = {
     // rooms.h
     {"toilet-room-depths", toiletRoomDepths},
     {"door-leaves", doorLeaves},
+    // sightline.h
+    {"toilets-seen", toiletsSeen, Gives::amount, "%", "near, far"},
+    // shower_doors.h
+    {"shower-doors-outward", showerDoorsOutward, Gives::yesNo},
+    {"shower-door-widths", showerDoorWidths},
+    {"shower-door-swings", showerDoorSwings, Gives::angle},
+    // door_parts.h
+    {"deep-door-openings", deepDoorOpenings},
+    {"door-undercuts", doorUndercuts},
+    {"door-thresholds", doorThresholds},
+    {"doors-unlock", doorsUnlock, Gives::yesNo},
+    {"doors-shut-tight", doorsShutTight, Gives::yesNo},
+    {"stock-leaves", stockLeaves, Gives::yesNo},
+    {"door-casings", doorCasings},
+    // pockets.h
+    {"pocket-boxes", pocketBoxes, Gives::yesNo},
+    {"pocket-screws", pocketScrews},
+    {"pocket-wall-thicknesses", pocketWallThicknesses},
+    {"pocket-loads", pocketLoads, Gives::yesNo},
 };
 
 }  // namespace

@@ -67,9 +67,6 @@ std::vector<Measurement> aheadOfEach(const CheckInput& in, Wanted wanted, Hold h
 
 bool flushToilet(const PlacedFixture& f) { return f.fixture.kind == FixtureKind::toilet; }
 
-// One who sits back leans against the tank (the wall where there is none).
-Length seatDepth(const PlacedFixture& f) { return f.fixture.depth - f.fixture.tank_depth.value_or(8_in); }
-
 std::vector<Place> acrossSeat(const PlacedFixture& f, Length left, Length right) {
   const Point middle = midpoint(f.center, f.front_center);
   return {lineFrom(middle + left * leftOf(f), middle + right * rightOf(f))};
@@ -95,10 +92,16 @@ std::vector<Measurement> rims(const CheckInput& in, Hold hold) {
 
 }  // namespace
 
+Length kneesAhead(const PlacedFixture& f, const Person& p) {
+  // One who sits back leans against the tank.
+  const Length seat = f.fixture.depth - f.fixture.tank_depth.value_or(8_in);
+  return std::max(Length{}, kneesBeforeBack(p) - seat);
+}
+
 std::vector<Measurement> kneesAtToilets(const CheckInput& in) {
   const People people = peopleWhere(in, anybody);
   return aheadOfEach(in, flushToilet, [&](Measurement& m, const PlacedFixture& f) {
-    const auto need = [&](const Person& p) { return std::max(Length{}, kneesBeforeBack(p) - seatDepth(f)); };
+    const auto need = [&](const Person& p) { return kneesAhead(f, p); };
     if (people.empty())
       holdAgainstStandIn(m, tallMan(), need, "for-tall-man");
     else

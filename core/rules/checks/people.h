@@ -7,6 +7,9 @@
 
 namespace elbowroom::checks {
 
+// How far the knees of one who sits there stand before the toilet; 8 in of tank where it is not stated.
+Length kneesAhead(const PlacedFixture& toilet, const Person&);
+
 // Ahead of each toilet against the knees of those who sit there; the 95 % man where nobody is named, because
 // the floor has to serve guests too.
 std::vector<Measurement> kneesAtToilets(const CheckInput&);

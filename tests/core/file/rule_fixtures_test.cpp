@@ -163,6 +163,17 @@ const std::map<std::string, Knob>& knobs() {
        [](Plan& p, Length clear) { p.options[0].openings.at(0).width = clear + 1.875_in; }},
       {"turning-space", [](Plan& p, Length across) { roomWidth(p, across); }},
       {"dressing-circle", [](Plan& p, Length across) { roomWidth(p, across); }},
+      {"door-clear-opening-deep",
+       [](Plan& p, Length clear) { p.options[0].openings.at(0).width = clear + 1.875_in; }},
+      {"door-undercut", [](Plan& p, Length gap) { p.options[0].openings.at(0).facts["undercut"] = gap; }},
+      {"door-threshold", [](Plan& p, Length high) { p.options[0].openings.at(0).facts["threshold"] = high; }},
+      {"door-casing-room",
+       [](Plan& p, Length beside) {
+         Opening& door = p.options[0].openings.at(0);
+         door.along = door.width / 2 + beside;
+       }},
+      {"pocket-screws", [](Plan& p, Length deep) { p.options[0].on_walls.at(0).facts["screw_length"] = deep; }},
+      {"pocket-wall-thickness", [](Plan& p, Length thick) { p.options[0].room.walls.at(2).thickness = thick; }},
       {"basin-pass-behind", depthBeforeFirst},
       {"basin-help-child", depthBeforeFirst},
       {"toilet-helper",
