@@ -86,6 +86,7 @@ std::map<std::string, double> shortfalls(const Report& report, Level worst) {
       if (const auto* l = std::get_if<Length>(&*f.short_by)) by = l->inches();
       if (const auto* a = std::get_if<Angle>(&*f.short_by)) by = a->degrees();
       if (const auto* a = std::get_if<Area>(&*f.short_by)) by = a->squareInches();
+      if (const auto* a = std::get_if<Amount>(&*f.short_by)) by = a->value();
     }
     all[key] += by;
   }
