@@ -51,15 +51,6 @@ std::vector<Measurement> deepDoorOpenings(const CheckInput& in) {
   return found;
 }
 
-std::vector<Measurement> doorsUnlock(const CheckInput& in) {
-  return eachDoor(in, hasLeaf, [](Measurement& m, const PlacedOpening& o) {
-    if (const auto stated = yesNo(o.opening.facts, "unlocks_from_outside"))
-      m.measured = *stated;
-    else
-      m.fact = "unlocks_from_outside";
-  });
-}
-
 std::vector<Measurement> doorUndercuts(const CheckInput& in) {
   const auto& ceiling = in.layout.option.on_ceiling;
   const bool fan =
@@ -68,7 +59,7 @@ std::vector<Measurement> doorUndercuts(const CheckInput& in) {
   return eachDoor(in, hasLeaf, [](Measurement& m, const PlacedOpening& o) { statedLength(m, o, "undercut"); });
 }
 
-std::vector<Measurement> doorThresholds(const CheckInput& in) {
+std::vector<Measurement> doorThresholdsForChair(const CheckInput& in) {
   const auto& people = in.layout.settings.people;
   if (std::none_of(people.begin(), people.end(), [](const Person& p) { return p.chair.has_value(); })) return {};
   return eachDoor(in, isDoor, [](Measurement& m, const PlacedOpening& o) { statedLength(m, o, "threshold"); });

@@ -7,12 +7,10 @@ namespace elbowroom::checks {
 
 // Clear opening of every door in a wall thicker than 24 in, a length.
 std::vector<Measurement> deepDoorOpenings(const CheckInput&);
-// Yes: can be unlocked from outside (fact unlocks_from_outside). One per door with a leaf.
-std::vector<Measurement> doorsUnlock(const CheckInput&);
 // Gap under each door with a leaf, a length (fact undercut); only with a fan, whose air it lets in.
 std::vector<Measurement> doorUndercuts(const CheckInput&);
 // Threshold of each door, a length (fact threshold); only for a plan that names a wheelchair user.
-std::vector<Measurement> doorThresholds(const CheckInput&);
+std::vector<Measurement> doorThresholdsForChair(const CheckInput&);
 // Yes: it shuts tight; a leaf that slides before the wall leaves a gap, a cased opening has none. One per door.
 std::vector<Measurement> doorsShutTight(const CheckInput&);
 // Yes: the leaf, or each of two, has a width that is in stock.

@@ -236,8 +236,7 @@ constexpr NamedMeasure kNamed[] = {
     // door_parts.h
     {"deep-door-openings", deepDoorOpenings},
     {"door-undercuts", doorUndercuts},
-    {"door-thresholds", doorThresholds},
-    {"doors-unlock", doorsUnlock, Gives::yesNo},
+    {"door-thresholds-for-chair", doorThresholdsForChair},
     {"doors-shut-tight", doorsShutTight, Gives::yesNo},
     {"stock-leaves", stockLeaves, Gives::yesNo},
     {"door-casings", doorCasings},

@@ -12,7 +12,7 @@ Rule doorThreshold() {
       .level = Level::advised,
       .compare = Compare::atMost,
       .limit = 0.5_in,
-      .measure = checks::doorThresholds,
+      .measure = checks::doorThresholdsForChair,
       .source = {.document = "Bathroom planning guidelines of the US kitchen and bath trade association",
                  .edition = "2012 revision",
                  .section = "Guideline 16",

@@ -1,4 +1,4 @@
-#include "core/rules/checks/door_parts.h"
+#include "core/rules/checks/stated.h"
 
 namespace elbowroom::craft {
 
