@@ -232,7 +232,7 @@ constexpr NamedMeasure kNamed[] = {
     // shower_doors.h
     {"shower-doors-outward", showerDoorsOutward, Gives::yesNo},
     {"shower-door-widths", showerDoorWidths},
-    {"shower-door-swings", showerDoorSwings, Gives::angle},
+    {"glass-door-swings", glassDoorSwings, Gives::angle},
     // door_parts.h
     {"deep-door-openings", deepDoorOpenings},
     {"door-undercuts", doorUndercuts},

@@ -81,7 +81,7 @@ std::vector<Measurement> showerDoorWidths(const CheckInput& in) {
   return found;
 }
 
-std::vector<Measurement> showerDoorSwings(const CheckInput& in) {
+std::vector<Measurement> glassDoorSwings(const CheckInput& in) {
   std::vector<Measurement> found;
   for (const PlacedFixture& f : in.layout.fixtures) {
     if (in.layout.room.empty()) continue;

@@ -16,6 +16,6 @@ std::vector<Measurement> showerDoorsOutward(const CheckInput&);
 // Width of each glass door, a length.
 std::vector<Measurement> showerDoorWidths(const CheckInput&);
 // How far each outward leaf opens before it meets a fixture or a wall, an angle; limit: its full swing.
-std::vector<Measurement> showerDoorSwings(const CheckInput&);
+std::vector<Measurement> glassDoorSwings(const CheckInput&);
 
 }  // namespace elbowroom::checks

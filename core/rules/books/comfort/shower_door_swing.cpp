@@ -12,7 +12,7 @@ Rule showerDoorSwing() {
       .level = Level::advised,
       .compare = Compare::atLeast,
       .limit = 90_deg,
-      .measure = checks::showerDoorSwings,
+      .measure = checks::glassDoorSwings,
       .source = {.document = "Bathroom planning guidelines of the US kitchen and bath trade association",
                  .edition = "2012 revision",
                  .section = "Guideline 2",
