@@ -107,7 +107,7 @@ DisplayList drawFindingsAmid(const Report& report, Clutter drawn, const DrawStyl
     if (where == nullptr) continue;
     const Point middle = middleOf(*where);
     const auto same = std::find_if(marked.begin(), marked.end(), [&](const Marked& m) {
-      return m.outcome == finding.outcome && m.quiet == quiet && m.source == source && distance(m.middle, middle) < mark * 2;
+      return m.outcome == finding.outcome && m.quiet == quiet && distance(m.middle, middle) < mark * 3;
     });
     if (same != marked.end())
       same->digits += ", " + std::to_string(number);
@@ -118,7 +118,7 @@ DisplayList drawFindingsAmid(const Report& report, Clutter drawn, const DrawStyl
     const Length gap = style.mm.scaled(0.4), width = mark + gap + textWidth(digits, text_height, true);
     Point best = middle;
     double best_cost = -1;
-    for (int ring = 0; ring < 7 && best_cost != 0; ++ring) {
+    for (int ring = 0; ring < 16 && best_cost != 0; ++ring) {
       for (int i = 0; i < (ring == 0 ? 1 : 12); ++i) {
         const Point at = middle + mark.scaled(ring * 0.8) * Direction::fromAngle(Angle::fromDegrees(30 * i));
         const Box box{{at.x - mark / 2, at.y - mark / 2}, {at.x - mark / 2 + width, at.y + mark / 2}};

@@ -11,6 +11,25 @@
 namespace elbowroom {
 namespace {
 
+// What the plan does not state has no place worth a mark on paper; it stays in the list. A line of sight begins
+// outside the room and would leave the frame.
+Report printedOnPlan(const Report& report, const Layout& layout) {
+  Report printed = report;
+  if (layout.room.empty()) return printed;
+  const Box room = boundsOf(layout.room);
+  const Length beyond = Length::fromInches(12);
+  const auto outside = [&](const Point& p) {
+    return p.x < room.low.x - beyond || p.x > room.high.x + beyond || p.y < room.low.y - beyond ||
+           p.y > room.high.y + beyond;
+  };
+  for (Finding& f : printed.findings)
+    std::erase_if(f.places, [&](const Place& place) {
+      return f.outcome == Outcome::unknown ||
+             std::any_of(place.points.begin(), place.points.end(), outside);
+    });
+  return printed;
+}
+
 bool isHatch(const DrawItem& item) { return item.role == Role::hatchShort || item.role == Role::hatchClose; }
 
 // The circle's figure where it crosses least.
@@ -52,7 +71,7 @@ DisplayList findingsList(const Layout& layout, const Report& report, DrawStyle s
   clutter.add(list), clutter.add(plan);
   const DisplayList labels = drawLabels(layout, plan, style, true);
   clutter.add(labels);
-  DisplayList found = drawFindingsAmid(report, clutter, style);
+  DisplayList found = drawFindingsAmid(printedOnPlan(report, layout), clutter, style);
   DisplayList marks;
   for (DrawItem& item : found) (isHatch(item) ? list : marks).push_back(std::move(item));
   clutter.add(marks);

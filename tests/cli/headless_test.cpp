@@ -82,7 +82,8 @@ void expectFinding(const Json& f) {
   if (f.at("outcome") == "unknown") return;
   // A figure that is no length has a key of its own.
   const bool other = f.contains("measured_sqin") || f.contains("measured_deg") ||
-                     f.contains("measured_count") || f.contains("measured_ok");
+                     f.contains("measured_count") || f.contains("measured_amount") ||
+                     f.contains("measured_ok");
   EXPECT_NE(f.at("measured_in").is_number(), other);
   if (f.at("outcome") == "short" && f.at("measured_in").is_number()) {
     EXPECT_GT(f.at("short_by_in").get<double>(), 0);
