@@ -28,10 +28,9 @@ inline double norm(Vec a) { return std::sqrt(dot(a, a)); }
 inline Vec toInches(Point p) { return {p.x.inches(), p.y.inches()}; }
 inline Point toPoint(Vec p) { return {Length::fromInches(p.x), Length::fromInches(p.y)}; }
 
-struct Edge {
+struct Span {
   Vec a, d;            // from a to a + d
   double inverse = 0;  // 1 / |d|^2, 0 for a point
-  int ring = 0;
 
   Vec nearest(Vec p) const {
     const double t = dot(p - a, d) * inverse;
@@ -41,6 +40,10 @@ struct Edge {
     const Vec v = p - nearest(p);
     return dot(v, v);
   }
+};
+
+struct Edge : Span {
+  int ring = 0;
 };
 
 // Ring 0 is the room, ring i + 1 is obstacle i.

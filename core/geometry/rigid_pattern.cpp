@@ -74,7 +74,7 @@ void Surroundings::addSector(const Leaf& leaf) {
   Vec from = plain(sector.world({}));
   const auto to = [&](Vec p) {
     const Vec d = p - from;
-    blockers.push_back({from, d, 1 / dot(d, d), 3});
+    blockers.push_back({{from, d, 1 / dot(d, d)}, 3});
     from = p;
   };
   for (int i = 0; i <= chords; ++i) {

@@ -36,16 +36,8 @@ struct Pose {
   double turn = 0;
 };
 
-struct Blocker {
-  Vec a, d;            // from a to a + d
-  double inverse = 0;  // 1 / |d|^2, 0 for a point
+struct Blocker : floor_kernel::Span {
   LayerMask layer = 1;
-
-  double distanceSquared(Vec p) const {
-    const double t = dot(p - a, d) * inverse;
-    const Vec v = p - (a + std::min(1.0, std::max(0.0, t)) * d);
-    return dot(v, v);
-  }
 };
 
 // What the pattern must keep clear of.

@@ -22,12 +22,6 @@ Length leftOf(const WallItem& i) { return i.along - i.width / 2; }
 Length rightOf(const WallItem& i) { return leftOf(i) + i.width; }
 Length topOf(const WallItem& i) { return i.bottom + i.height; }
 
-const WallFrame* frameOf(const Layout& layout, const ElementId& id) {
-  for (const WallFrame& wall : layout.walls)
-    if (wall.id == id) return &wall;
-  return nullptr;
-}
-
 std::vector<WallItem> changedOnly(const Layout& layout, std::vector<WallItem> items) {
   std::erase_if(items, [&](const WallItem& i) { return *findWallItem(layout.option, i.id) == i; });
   return items;
@@ -75,7 +69,7 @@ std::vector<WallItem> spacedEvenly(const Layout& layout, std::span<const Element
 std::vector<WallItem> mirroredAbout(const Layout& layout, std::span<const ElementId> ids, Length along) {
   std::vector<WallItem> items = itemsOf(layout, ids);
   if (items.empty() || !oneWall(items)) return {};
-  const WallFrame* wall = frameOf(layout, items.front().wall);
+  const WallFrame* wall = findWallFrame(layout, items.front().wall);
   for (WallItem& i : items) {
     i.along = along * 2 - i.along;
     if (!wall || leftOf(i) < Length{} || rightOf(i) > wall->length) return {};
@@ -85,7 +79,7 @@ std::vector<WallItem> mirroredAbout(const Layout& layout, std::span<const Elemen
 
 std::vector<WallItem> wallToWall(const Layout& layout, const ElementId& id) {
   const WallItem* item = findWallItem(layout.option, id);
-  const WallFrame* wall = item ? frameOf(layout, item->wall) : nullptr;
+  const WallFrame* wall = item ? findWallFrame(layout, item->wall) : nullptr;
   if (!wall) return {};
   Length left, right = wall->length;
   for (const Opening& o : layout.option.openings) {
@@ -135,7 +129,7 @@ std::vector<WallItem> atHeight(const Layout& layout, std::span<const ElementId> 
 std::vector<WallItem> intoBay(const Layout& layout, const ElementId& id) {
   const WallItem* item = findWallItem(layout.option, id);
   const Wall* wall = item ? findWall(layout.option, item->wall) : nullptr;
-  const WallFrame* frame = item ? frameOf(layout, item->wall) : nullptr;
+  const WallFrame* frame = item ? findWallFrame(layout, item->wall) : nullptr;
   if (!wall || !frame || !wall->studs || wall->studs->spacing < 1_in) return {};
   WallItem moved = *item;
   bool found = false;

@@ -34,6 +34,15 @@ std::span<const KindInfo> fixtureKinds() { return kKinds; }
 
 const KindInfo& infoOf(FixtureKind kind) { return kKinds[static_cast<std::size_t>(kind)]; }
 
+bool holdsWater(FixtureKind kind) {
+  return kind == FixtureKind::shower || kind == FixtureKind::bath || kind == FixtureKind::freestandingBath;
+}
+
+std::span<const Status> allStatuses() {
+  static constexpr std::array kStatuses{Status::keep, Status::move, Status::fresh, Status::remove};
+  return kStatuses;
+}
+
 // Graded sources: toilet, alcove bath, freestanding bath and vanity as engineerfix.com's size articles print
 // them (the toilet's tank, the bowl and the shower's pan from memory); the basin within the rectangular range
 // of looacademy.com. The rest are usual sizes of the trade without a published source.

@@ -19,6 +19,8 @@ struct KindInfo {
 };
 std::span<const KindInfo> fixtureKinds();
 const KindInfo& infoOf(FixtureKind);
+bool holdsWater(FixtureKind);  // a shower or a bath: what heads, controls and spouts belong to
+std::span<const Status> allStatuses();  // in the order in which forms offer them
 
 // A fixture of generic trade size (sizes and their grade: comfort.md section 12), placed at the origin.
 Fixture typicalFixture(FixtureKind, const Option& forIds);

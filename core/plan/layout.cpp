@@ -1,5 +1,7 @@
 #include "core/plan/layout.h"
 
+#include <algorithm>
+
 #include "core/plan/layout_parts.h"
 #include "core/plan/wall_line.h"
 
@@ -48,6 +50,12 @@ Layout deriveLayout(const Plan& plan, std::size_t option_index) {
   layout.floor = FreeFloor(layout.room, layout.solid_outlines);
   layout.floor_with_knees = layout.knee_space_counts ? FreeFloor(layout.room, std::move(blocks)) : layout.floor;
   return layout;
+}
+
+const WallFrame* findWallFrame(const Layout& layout, const ElementId& wall) {
+  const auto at = std::find_if(layout.walls.begin(), layout.walls.end(),
+                               [&](const WallFrame& frame) { return frame.id == wall; });
+  return at == layout.walls.end() ? nullptr : &*at;
 }
 
 }  // namespace elbowroom

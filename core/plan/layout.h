@@ -90,6 +90,9 @@ struct Layout {
 // empty room and every list that can be derived without walls.
 Layout deriveLayout(const Plan& plan, std::size_t option);
 
+// nullptr: no such wall.
+const WallFrame* findWallFrame(const Layout&, const ElementId& wall);
+
 // Width x depth rectangle of a fixture's placement, and its true outline.
 Outline fixtureRectangle(const Option&, const Fixture&);
 Outline fixtureOutline(const Option&, const Fixture&);

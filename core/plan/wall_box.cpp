@@ -24,12 +24,6 @@ WallBox boxOf(const WallFrame& wall, const PlacedFixture& f) {
   return {f.fixture.id, wall.id, at - half, at + half, Length{}, high.value_or(Length::fromInches(34))};
 }
 
-const WallFrame* frameOf(const Layout& layout, const ElementId& id) {
-  for (const WallFrame& wall : layout.walls)
-    if (wall.id == id) return &wall;
-  return nullptr;
-}
-
 }  // namespace
 
 std::optional<WallBox> wallBoxOf(const Layout& layout, const ElementId& id) {
@@ -54,7 +48,7 @@ std::vector<WallBox> wallBoxesOn(const Layout& layout, const ElementId& wall) {
 }
 
 std::optional<Length> ceilingOn(const Layout& layout, const ElementId& wall, Length along) {
-  const WallFrame* frame = frameOf(layout, wall);
+  const WallFrame* frame = findWallFrame(layout, wall);
   if (!frame) return std::nullopt;
   return ceilingHeightAt(layout, frame->at(std::clamp(along, Length{}, frame->length)));
 }

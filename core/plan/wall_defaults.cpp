@@ -1,5 +1,7 @@
 #include "core/plan/wall_defaults.h"
 
+#include "core/plan/catalogue.h"
+
 #include <algorithm>
 
 #include "core/geometry/measure.h"
@@ -13,20 +15,10 @@ using namespace literals;
 
 constexpr Length kFlush = Length::nanometres(76'200'000);  // 3 in: nearer than that it stands at the wall
 
-const WallFrame* frameOf(const Layout& layout, const ElementId& id) {
-  for (const WallFrame& wall : layout.walls)
-    if (wall.id == id) return &wall;
-  return nullptr;
-}
-
-bool holdsWater(FixtureKind kind) {
-  return kind == FixtureKind::shower || kind == FixtureKind::bath || kind == FixtureKind::freestandingBath;
-}
-
 }  // namespace
 
 ElementId showerAt(const Layout& layout, const ElementId& wall, Length along) {
-  const WallFrame* frame = frameOf(layout, wall);
+  const WallFrame* frame = findWallFrame(layout, wall);
   if (!frame) return {};
   const PlacedFixture* best = nullptr;
   Length least;
@@ -68,7 +60,7 @@ WallItem withDefaults(const Layout& layout, WallItem item) {
   if (!info) return item;
   if (info->of_shower && item.shower.empty()) item.shower = showerAt(layout, item.wall, item.along);
   if (info->use == WallUse::mirror && !info->for_person) {
-    const WallFrame* frame = frameOf(layout, item.wall);
+    const WallFrame* frame = findWallFrame(layout, item.wall);
     const auto centre = basinCentreAt(layout, item.wall, item.along);
     const Length half = item.width / 2;
     if (frame && centre && *centre >= half && *centre <= frame->length - half) item.along = *centre;

@@ -9,12 +9,6 @@ using namespace literals;
 
 constexpr double kSmall = 6;  // inches
 
-const WallFrame* frameOf(const Layout& layout, const ElementId& id) {
-  for (const WallFrame& wall : layout.walls)
-    if (wall.id == id) return &wall;
-  return nullptr;
-}
-
 bool overlapsInHeight(const WallBox& a, const WallBox& b) { return a.low < b.high && b.low < a.high; }
 
 // The nearest thing wholly beside `box` on that side that shares some of its height.
@@ -33,7 +27,7 @@ const WallBox* neighbour(const std::vector<WallBox>& all, const WallBox& box, Wa
 
 std::vector<WallGap> wallGaps(const Layout& layout, const ElementId& id) {
   const std::optional<WallBox> found = wallBoxOf(layout, id);
-  const WallFrame* wall = found ? frameOf(layout, found->wall) : nullptr;
+  const WallFrame* wall = found ? findWallFrame(layout, found->wall) : nullptr;
   if (!wall) return {};
   const WallBox& box = *found;
   const bool item = findWallItem(layout.option, id) != nullptr;
@@ -72,7 +66,7 @@ std::vector<WallGap> wallGaps(const Layout& layout, const ElementId& id) {
 
 std::optional<WallBox> boxForWallGap(const Layout& layout, const ElementId& id, const WallGap& gap, Length wanted) {
   std::optional<WallBox> box = wallBoxOf(layout, id);
-  const WallFrame* wall = box ? frameOf(layout, box->wall) : nullptr;
+  const WallFrame* wall = box ? findWallFrame(layout, box->wall) : nullptr;
   if (!wall || wanted < Length{}) return std::nullopt;
   const Length more = wanted - gap.distance;
   const bool along = gap.side == WallSide::left || gap.side == WallSide::right;

@@ -1,6 +1,7 @@
 // From the Tray onto the wall strip, the plan and the ceiling, in the whole window.
 #include <gtest/gtest.h>
 
+#include <QAction>
 #include <QApplication>
 #include <QMimeData>
 #include <QtTest>
@@ -57,6 +58,20 @@ TEST_F(PlaceOnWallsTest, ClickInTheTrayThenOnTheStrip) {
   window.session().undo();
   EXPECT_EQ(count(), 1U);
   EXPECT_FALSE(window.session().history().canUndo());
+}
+
+TEST_F(PlaceOnWallsTest, UndoWhileDraggingOnTheStripTakesOnlyTheDragBack) {
+  ASSERT_TRUE(window.session().perform(SetTitle{"Renamed"}, "Change title"));
+  const QPointF from = onStrip(231, 55);
+  QTest::mousePress(strip->viewport(), Qt::LeftButton, {}, from.toPoint());
+  for (int i = 1; i <= 6; ++i) moveTo(strip->viewport(), from - QPointF(6.0 * i, 0), Qt::LeftButton);
+  ASSERT_NE(findWallItem(option(), {"m"})->along, 75_in);
+  for (QAction* action : window.findChildren<QAction*>())
+    if (action->shortcut() == QKeySequence(QKeySequence::Undo)) action->trigger();
+  EXPECT_EQ(findWallItem(option(), {"m"})->along, 75_in);
+  EXPECT_EQ(window.session().plan().title, "Renamed");
+  moveTo(strip->viewport(), from - QPointF(80, 0), Qt::LeftButton);
+  EXPECT_EQ(findWallItem(option(), {"m"})->along, 75_in);  // the mouse carries nothing any more
 }
 
 TEST_F(PlaceOnWallsTest, OverThePlanThenOverTheStripItIsOneThing) {

@@ -19,14 +19,6 @@ namespace {
 
 using namespace literals;
 
-constexpr std::array kStatuses{Status::keep, Status::move, Status::fresh, Status::remove};
-
-Length wallLength(const Session& session, const ElementId& wall) {
-  for (const WallFrame& frame : session.layout().walls)
-    if (frame.id == wall) return frame.length;
-  return {};
-}
-
 bool mayHaveKneeSpace(FixtureKind kind) {
   return kind == FixtureKind::basin || kind == FixtureKind::vanity || kind == FixtureKind::bench;
 }
@@ -38,7 +30,7 @@ FixturePage::FixturePage(Session& session, QWidget* parent) : Page(session, pare
   name_->setMaxLength(80);
   addField(tr("Name"), name_);
   QStringList statuses;
-  for (Status status : kStatuses) statuses << words(labelOf(status));
+  for (Status status : allStatuses()) statuses << words(labelOf(status));
   status_ = addChoice(tr("Status"), statuses);
   width_ = addLength(tr("Width"));
   depth_ = addLength(tr("Depth"));
@@ -53,14 +45,9 @@ FixturePage::FixturePage(Session& session, QWidget* parent) : Page(session, pare
   auto* remove = new QPushButton(tr("Remove from the plan"), this);
   addWide(remove);
 
-  connect(name_, &QLineEdit::editingFinished, this, [this] {
-    if (!name_->isModified()) return;
-    name_->setModified(false);
-    const std::string name = name_->text().trimmed().toStdString();
-    put([&](Fixture& f) { f.name = name; });
-  });
+  commitText(name_, [this](const std::string& name) { put([&](Fixture& f) { f.name = name; }); });
   connect(status_, &QComboBox::activated, this, [this](int i) {
-    put([i](Fixture& f) { f.status = kStatuses[static_cast<std::size_t>(i)]; });
+    put([i](Fixture& f) { f.status = allStatuses()[static_cast<std::size_t>(i)]; });
   });
   connect(width_, &LengthEdit::committed, this,
           [this](Length l) { put([l](Fixture& f) { f.width = l; }, width_); });
@@ -195,8 +182,8 @@ void FixturePage::refresh() {
   name_->setPlaceholderText(words(infoOf(f->kind).label));
   const QString name = QString::fromStdString(f->name);
   if (!name_->isModified() && name_->text() != name) name_->setText(name);
-  for (std::size_t i = 0; i < kStatuses.size(); ++i)
-    if (kStatuses[i] == f->status) status_->setCurrentIndex(static_cast<int>(i));
+  for (std::size_t i = 0; i < allStatuses().size(); ++i)
+    if (allStatuses()[i] == f->status) status_->setCurrentIndex(static_cast<int>(i));
   width_->setLength(f->width, unit);
   depth_->setLength(f->depth, unit);
   height_->setLength(f->height, unit);

@@ -16,14 +16,6 @@ namespace {
 
 using namespace literals;
 
-constexpr std::array kStatuses{Status::keep, Status::move, Status::fresh, Status::remove};
-
-Length wallLength(const Session& session, const ElementId& wall) {
-  for (const WallFrame& frame : session.layout().walls)
-    if (frame.id == wall) return frame.length;
-  return {};
-}
-
 // Key and label of each choice; the same list is not filled in again, so that an open one stays open.
 using Choices = std::vector<std::pair<QString, QString>>;
 void fill(QComboBox* box, const Choices& choices, const QString& chosen) {
@@ -52,18 +44,6 @@ Choices kindsOf(const Kinds& kinds, const std::string& present) {
   return choices;
 }
 
-bool holdsWater(FixtureKind kind) {
-  return kind == FixtureKind::shower || kind == FixtureKind::bath || kind == FixtureKind::freestandingBath;
-}
-
-void commitName(QLineEdit* line, const std::function<void(const std::string&)>& put) {
-  QObject::connect(line, &QLineEdit::editingFinished, line, [line, put] {
-    if (!line->isModified()) return;
-    line->setModified(false);
-    put(line->text().trimmed().toStdString());
-  });
-}
-
 }  // namespace
 
 WallItemPage::WallItemPage(Session& session, QWidget* parent) : Page(session, parent) {
@@ -72,7 +52,7 @@ WallItemPage::WallItemPage(Session& session, QWidget* parent) : Page(session, pa
   name_->setMaxLength(80);
   addField(tr("Name"), name_);
   status_ = addChoice(tr("Status"), {});
-  for (Status status : kStatuses) status_->addItem(words(labelOf(status)));
+  for (Status status : allStatuses()) status_->addItem(words(labelOf(status)));
   wall_ = addChoice(tr("Wall"), {});
   left_ = addLength(tr("Centre from left"));
   right_ = addLength(tr("Centre from right"));
@@ -114,7 +94,7 @@ void WallItemPage::connectPlace() {
 }
 
 void WallItemPage::connectChoices() {
-  commitName(name_, [this](const std::string& name) { put([&](WallItem& i) { i.name = name; }); });
+  commitText(name_, [this](const std::string& name) { put([&](WallItem& i) { i.name = name; }); });
   const auto chosen = [](QComboBox* box, int i) { return box->itemData(i).toString().toStdString(); };
   connect(kind_, &QComboBox::activated, this,
           [=, this](int k) { put([&](WallItem& i) { i.kind = chosen(kind_, k); }); });
@@ -130,7 +110,7 @@ void WallItemPage::connectChoices() {
   connect(person_, &QComboBox::activated, this,
           [=, this](int k) { put([&](WallItem& i) { i.person = chosen(person_, k); }); });
   connect(status_, &QComboBox::activated, this,
-          [this](int k) { put([k](WallItem& i) { i.status = kStatuses[static_cast<std::size_t>(k)]; }); });
+          [this](int k) { put([k](WallItem& i) { i.status = allStatuses()[static_cast<std::size_t>(k)]; }); });
 }
 
 const WallItem* WallItemPage::item() const { return findWallItem(session_.option(), selectedOne(session_)); }
@@ -192,8 +172,8 @@ void WallItemPage::refreshChoices(const WallItem& i) {
   fill(wall_, walls, QString::fromStdString(i.wall.text));
   fill(shower_, showers, QString::fromStdString(i.shower.text));
   fill(person_, people, QString::fromStdString(i.person));
-  for (std::size_t k = 0; k < kStatuses.size(); ++k)
-    if (kStatuses[k] == i.status) status_->setCurrentIndex(static_cast<int>(k));
+  for (std::size_t k = 0; k < allStatuses().size(); ++k)
+    if (allStatuses()[k] == i.status) status_->setCurrentIndex(static_cast<int>(k));
 }
 
 CeilingItemPage::CeilingItemPage(Session& session, QWidget* parent) : Page(session, parent) {
@@ -213,7 +193,7 @@ CeilingItemPage::CeilingItemPage(Session& session, QWidget* parent) : Page(sessi
   }
   auto* remove = new QPushButton(tr("Remove from the plan"), this);
   addWide(remove);
-  commitName(name_, [this](const std::string& name) { put([&](CeilingItem& i) { i.name = name; }); });
+  commitText(name_, [this](const std::string& name) { put([&](CeilingItem& i) { i.name = name; }); });
   connect(kind_, &QComboBox::activated, this, [this](int k) {
     put([&](CeilingItem& i) { i.kind = kind_->itemData(k).toString().toStdString(); });
   });

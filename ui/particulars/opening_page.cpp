@@ -16,12 +16,6 @@ using namespace literals;
 constexpr std::array kActions{DoorAction::hinged,         DoorAction::doubleLeaf, DoorAction::pocket,
                               DoorAction::surfaceSliding, DoorAction::bifold,     DoorAction::cased};
 
-Length wallLength(const Session& session, const ElementId& wall) {
-  for (const WallFrame& frame : session.layout().walls)
-    if (frame.id == wall) return frame.length;
-  return {};
-}
-
 }  // namespace
 
 OpeningPage::OpeningPage(Session& session, QWidget* parent) : Page(session, parent) {

@@ -132,6 +132,9 @@ class SeveralPage : public Page {
 
 // Shared by the pages: the single selected element, and edits whose refusal is said at the field.
 ElementId selectedOne(const Session&);
+Length wallLength(const Session&, const ElementId& wall);  // 0 when there is no such wall
+// A line of text that was edited and left goes to `put`, trimmed.
+void commitText(QLineEdit*, std::function<void(const std::string&)> put);
 void performAt(Session&, Change, const QString& label, const ElementId& on, LengthEdit* from);
 
 }  // namespace elbowroom::ui

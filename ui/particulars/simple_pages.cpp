@@ -17,6 +17,19 @@ ElementId selectedOne(const Session& session) {
   return session.selection().size() == 1 ? *session.selection().begin() : ElementId{};
 }
 
+Length wallLength(const Session& session, const ElementId& wall) {
+  const WallFrame* frame = findWallFrame(session.layout(), wall);
+  return frame == nullptr ? Length{} : frame->length;
+}
+
+void commitText(QLineEdit* line, std::function<void(const std::string&)> put) {
+  QObject::connect(line, &QLineEdit::editingFinished, line, [line, put = std::move(put)] {
+    if (!line->isModified()) return;
+    line->setModified(false);
+    put(line->text().trimmed().toStdString());
+  });
+}
+
 void performAt(Session& session, Change change, const QString& label, const ElementId& on, LengthEdit* from) {
   const bool steps = from && from->stepped();
   const QString key = steps ? label + u'/' + QString::fromStdString(on.text) : QString();
@@ -38,11 +51,7 @@ RoomPage::RoomPage(Session& session, QWidget* parent) : Page(session, parent) {
   addWide(slopes_);
   area_ = addFact(tr("Floor area"));
   free_ = addFact(tr("Free floor"));
-  connect(name_, &QLineEdit::editingFinished, this, [this] {
-    if (!name_->isModified()) return;
-    name_->setModified(false);
-    session_.perform(SetTitle{name_->text().trimmed().toStdString()}, tr("Change title"));
-  });
+  commitText(name_, [this](const std::string& title) { session_.perform(SetTitle{title}, tr("Change title")); });
   const auto put = [this](std::optional<Length> height) {
     Ceiling next = session_.option().room.ceiling;
     next.height = height;

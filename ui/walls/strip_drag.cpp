@@ -15,12 +15,6 @@ QString nameOf(const Session& session, const ElementId& id) {
   return QString::fromStdString(subjectName(session.option(), id)).toLower();
 }
 
-const WallFrame* frameOf(const Layout& layout, const ElementId& id) {
-  for (const WallFrame& wall : layout.walls)
-    if (wall.id == id) return &wall;
-  return nullptr;
-}
-
 // Along the wall of `box` counted on over the corners, as the strip unrolls them.
 Point inWall(StripContext& context, const WallBox& box, Point strip) {
   const auto& walls = context.scene().drawing().walls;
@@ -61,7 +55,7 @@ class MoveDrag : public StripDrag {
       return moveDoor(*opening, wanted, rules, label);
     if (const Fixture* fixture = findFixture(base.option, box_.id)) return moveFixture(*fixture, wanted, rules, label);
     if (!others_.empty()) {
-      const WallFrame* wall = frameOf(base, box_.wall);
+      const WallFrame* wall = findWallFrame(base, box_.wall);
       if (wall) wanted.x = std::clamp(wanted.x, Length{}, wall->length);
     }
     snapped_ = snapOnWall(base, box_, wanted, rules, eyes);
@@ -105,7 +99,7 @@ class MoveDrag : public StripDrag {
   std::optional<Point> onInsideFace(Point wanted, Length off) const {
     const Length x = context_.scene().leftOf(box_.wall).value_or(Length{}) + wanted.x;
     const StripScene::Spot spot = context_.scene().spotAt(x);
-    const WallFrame* wall = frameOf(context_.session().dragBaseLayout(), spot.wall);
+    const WallFrame* wall = findWallFrame(context_.session().dragBaseLayout(), spot.wall);
     if (!wall) return std::nullopt;
     return wall->at(spot.along) + off * wall->inward;
   }
@@ -115,7 +109,7 @@ class MoveDrag : public StripDrag {
     std::vector<WallBox> all = others_;
     all.push_back(box_);
     for (const WallBox& box : all) {
-      const WallFrame* wall = frameOf(base, box.wall);
+      const WallFrame* wall = findWallFrame(base, box.wall);
       if (!wall) continue;
       dx = std::clamp(dx, std::min(Length{}, -box.left), std::max(Length{}, wall->length - box.right));
       dy = std::max(dy, -box.low);
@@ -148,7 +142,7 @@ class ResizeDrag : public StripDrag {
   void to(const Pointer& pointer) override {
     Session& session = context_.session();
     const Layout& base = session.dragBaseLayout();
-    const WallFrame* wall = frameOf(base, box_.wall);
+    const WallFrame* wall = findWallFrame(base, box_.wall);
     if (!wall) return;
     Point wanted = inWall(context_, box_, pointer.plan + grip_);
     wanted.x = std::clamp(wanted.x, Length{}, wall->length);

@@ -301,9 +301,7 @@ void WallStrip::showSelected() {
 
 Pointer WallStrip::pointerAt(QPointF px, Qt::KeyboardModifiers keys) const { return {map_.toPlan(px), px, keys}; }
 
-void WallStrip::undo() {
-  if (!tool_->undo()) session_.undo();
-}
+bool WallStrip::undoOwnStep() { return tool_->undo(); }
 
 void WallStrip::zoomToFit() {
   zoom_ = 1;

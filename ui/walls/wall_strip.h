@@ -28,8 +28,8 @@ class WallStrip : public QAbstractScrollArea, public StripContext {
   void startPlacing(const QString& payload);
   void stopPlacing();  // drops the tool and leaves the session's drag to whoever ends it
   bool choosing() const { return tool_ == &select_; }
-  // The tool in hand takes its own last step back first (a drag), else the plan's.
-  void undo();
+  // The tool in hand takes its own last step back (a drag). False: it has none, the plan's is next.
+  bool undoOwnStep();
   // 1: the walls fill the height.
   double zoom() const { return zoom_; }
   void zoomBy(double factor, QPointF about);

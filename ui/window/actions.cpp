@@ -76,7 +76,9 @@ void Actions::fileMenu() {
 
 void Actions::editMenu() {
   QMenu* menu = window_.menuBar()->addMenu(tr("&Edit"));
-  undo_ = add(menu, tr("&Undo"), QKeySequence::Undo, tr("Take the last change back"), [this] { canvas_.undo(); });
+  undo_ = add(menu, tr("&Undo"), QKeySequence::Undo, tr("Take the last change back"), [this] {
+    if (!undo_first_ || !undo_first_()) canvas_.undo();
+  });
   redo_ = add(menu, tr("&Redo"), QKeySequence::Redo, tr("Do it again"), [this] { session_.redo(); });
   redo_->setShortcuts({QKeySequence(QKeySequence::Redo), QKeySequence("Ctrl+Y")});
   menu->addSeparator();

@@ -22,6 +22,8 @@ class Actions : public QObject {
   Actions(MainWindow&, Session&, PlanCanvas&, FileFlow&);
   void refresh();
   QAction* wallStrip() { return wall_strip_; }
+  // Asked before Undo goes to the plan: true when another view has taken back a step of its own.
+  void setUndoFirst(std::function<bool()> take) { undo_first_ = std::move(take); }
 
  private:
   // Reads the settings and the disk: only when a file was opened or saved, never while dragging.
@@ -38,6 +40,7 @@ class Actions : public QObject {
   Session& session_;
   PlanCanvas& canvas_;
   FileFlow& files_;
+  std::function<bool()> undo_first_;
   QMenu *recent_ = nullptr, *books_menu_ = nullptr;
   std::vector<std::pair<std::string, QAction*>> books_;
   QAction* chair_ = nullptr;

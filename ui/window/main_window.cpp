@@ -115,6 +115,7 @@ void MainWindow::connectAll() {
   connect(canvas_, &PlanCanvas::toolChanged, this, [this, strip] {
     if (canvas_->choosing()) strip->stopPlacing();
   });
+  actions_->setUndoFirst([strip] { return strip->undoOwnStep(); });
   connect(strip, &WallStrip::placingEnded, canvas_, &PlanCanvas::stopPlacing);
   connect(canvas_, &PlanCanvas::said, hint_, &QLabel::setText);
   connect(strip, &WallStrip::said, hint_, &QLabel::setText);

@@ -10,11 +10,6 @@ namespace elbowroom::checks {
 namespace {
 using namespace literals;
 
-std::vector<Place> across(const Circle& c) {
-  const Vector reach{c.radius, Length{}};
-  return {lineFrom(c.center - reach, c.center + reach)};
-}
-
 // The footprint less the strip of this depth at its front.
 Outline behindFront(const PlacedFixture& f, Length strip) {
   const Length most = f.fixture.depth - strip;

@@ -67,7 +67,7 @@ std::vector<Measurement> transferSides(const CheckInput& in) {
 
 std::vector<Measurement> rollInSizes(const CheckInput& in) {
   return perShower(in, ofKind(in, ShowerKind::rollIn), [&](const PlacedFixture& f) {
-    const bool by_front = entryOf(in.layout, f).side == Side::front;
+    const bool by_front = wayInto(in.layout, f).side == Side::front;
     const Length deep = by_front ? f.fixture.depth : f.fixture.width;
     const Length wide = by_front ? f.fixture.width : f.fixture.depth;
     const bool length_lacks = sizeOf(in, 0) - wide > limitOf(in) - deep;
@@ -88,7 +88,7 @@ std::vector<Measurement> alternateLengths(const CheckInput& in) {
 
 std::vector<Measurement> showerEntries(const CheckInput& in) {
   return perShower(in, every, [&](const PlacedFixture& f) {
-    const Entry entry = entryOf(in.layout, f);
+    const WayIn entry = wayInto(in.layout, f);
     const Segment edge = entry.side == Side::left    ? f.left_side
                          : entry.side == Side::right ? f.right_side
                                                      : f.front;

@@ -34,6 +34,11 @@ ElementId idOf(const Layout& layout, const Ahead& found) {
   return layout.fixtures[static_cast<std::size_t>(found.hit)].fixture.id;
 }
 
+std::vector<Place> across(const Circle& c) {
+  const Vector reach{c.radius, Length{}};
+  return {lineFrom(c.center - reach, c.center + reach)};
+}
+
 Place stripBetween(Segment front, Direction ahead, Length near, Length far) {
   return {Place::Kind::zone,
           {front.a + near * ahead, front.b + near * ahead, front.b + far * ahead, front.a + far * ahead}};

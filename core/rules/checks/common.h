@@ -27,6 +27,7 @@ ElementId idOf(const Layout&, const Ahead&);
 
 inline Place pointAt(Point p) { return {Place::Kind::point, {p}}; }
 inline Place lineFrom(Point a, Point b) { return {Place::Kind::line, {a, b}}; }
+std::vector<Place> across(const Circle&);  // a measured diameter
 // The strip before `front` between the two distances straight ahead.
 Place stripBetween(Segment front, Direction ahead, Length near, Length far);
 

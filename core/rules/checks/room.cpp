@@ -10,11 +10,6 @@ namespace elbowroom::checks {
 namespace {
 using namespace literals;
 
-std::vector<Place> across(const Circle& c) {
-  const Vector reach{c.radius, Length{}};
-  return {lineFrom(c.center - reach, c.center + reach)};
-}
-
 constexpr Length kTurningT = 60_in;  // the square that holds the T, 2010 ADA Standards 304.3.2
 
 // The search for the T costs more than the rest of a check; a floor smaller than the T (60 x 36 and 24 x 36

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/plan/catalogue.h"
 #include "core/rules/checks/wet.h"
 
 namespace elbowroom::checks {
@@ -14,7 +15,7 @@ Measurement of(const PlacedFixture& f) {
 
 bool hasCurb(const PlacedFixture& f) { return isShower(f) && f.fixture.curb != Length{}; }
 bool isWasher(const PlacedFixture& f) { return f.fixture.kind == FixtureKind::washer; }
-bool showerOrBath(const PlacedFixture& f) { return isShower(f) || isBath(f); }
+bool showerOrBath(const PlacedFixture& f) { return holdsWater(f.fixture.kind); }
 
 std::optional<Quantity> stated(const Facts& facts, std::string_view key) {
   const auto at = facts.find(std::string(key));

@@ -28,9 +28,8 @@ std::optional<Hand> seatSide(const PlacedFixture& f) {
 std::optional<Hand> controlSide(const Layout& layout, const PlacedFixture& f) {
   for (const WallItem& item : layout.option.on_walls) {
     if (item.shower != f.fixture.id || !worksWater(item) || item.status == Status::remove) continue;
-    const auto wall = std::find_if(layout.walls.begin(), layout.walls.end(),
-                                   [&](const WallFrame& w) { return w.id == item.wall; });
-    if (wall == layout.walls.end()) continue;
+    const WallFrame* wall = findWallFrame(layout, item.wall);
+    if (wall == nullptr) continue;
     const Length off = dot(wall->at(item.along) - f.center, leftOf(f));
     if (abs(off) < 1_in) continue;
     return off > Length{} ? Hand::left : Hand::right;
@@ -39,7 +38,7 @@ std::optional<Hand> controlSide(const Layout& layout, const PlacedFixture& f) {
   return std::nullopt;
 }
 
-Entry entryOf(const Layout& layout, const PlacedFixture& shower) {
+WayIn wayInto(const Layout& layout, const PlacedFixture& shower) {
   const Obstacles others = obstaclesWhere(layout, [&](const PlacedFixture& o) { return &o != &shower; });
   struct Way {
     Side side;
@@ -50,7 +49,7 @@ Entry entryOf(const Layout& layout, const PlacedFixture& shower) {
   const Way ways[] = {{Side::front, shower.front, shower.facing, shower.fixture.width},
                       {Side::left, shower.left_side, leftOf(shower), shower.fixture.depth},
                       {Side::right, shower.right_side, rightOf(shower), shower.fixture.depth}};
-  Entry widest;
+  WayIn widest;
   for (const Way& way : ways) {
     Length width = way.width;
     for (const Pane& pane : shower.fixture.glass)
@@ -63,7 +62,7 @@ Entry entryOf(const Layout& layout, const PlacedFixture& shower) {
 
 ShowerKind kindOf(const Layout& layout, const PlacedFixture& shower) {
   if (std::max(shower.fixture.width, shower.fixture.depth) < kLongSide) return ShowerKind::transfer;
-  return entryOf(layout, shower).width > kLongSide ? ShowerKind::rollIn : ShowerKind::alternate;
+  return wayInto(layout, shower).width > kLongSide ? ShowerKind::rollIn : ShowerKind::alternate;
 }
 
 }  // namespace elbowroom::checks

@@ -12,11 +12,11 @@ std::optional<Hand> controlSide(const Layout&, const PlacedFixture&);
 std::optional<Hand> seatSide(const PlacedFixture&);
 
 // How a shower is entered: the widest way in through its front or an open side.
-struct Entry {
+struct WayIn {
   Side side = Side::front;
   Length width;  // 0 when glass closes every side
 };
-Entry entryOf(const Layout&, const PlacedFixture& shower);
+WayIn wayInto(const Layout&, const PlacedFixture& shower);
 
 // 2010 ADA Standards 608.2 knows three kinds. A shower is taken for the one it can be meant for: with a longer side
 // under 48 in a transfer shower, else by its entry, over 48 in wide for the standard roll-in kind.

@@ -13,12 +13,6 @@ constexpr Length kAtWall = 1_in;
 constexpr double kLargeSquareInches = 1300;  // IRC P2708.1 exception 2
 constexpr Length kNarrow = 25_in;
 
-const WallFrame* frameOf(const Layout& layout, const ElementId& wall) {
-  const auto at = std::find_if(layout.walls.begin(), layout.walls.end(),
-                               [&](const WallFrame& w) { return w.id == wall; });
-  return at == layout.walls.end() ? nullptr : &*at;
-}
-
 struct SideOf {
   Side side;
   Segment line;
@@ -86,7 +80,7 @@ std::vector<Measurement> finishes(const CheckInput& in, bool above_drain) {
 std::optional<HeadPlace> headOf(const Layout& layout, const PlacedFixture& f) {
   for (const WallItem& item : layout.option.on_walls) {
     if (item.kind != "shower-head" || item.shower != f.fixture.id) continue;
-    if (const WallFrame* wall = frameOf(layout, item.wall))
+    if (const WallFrame* wall = findWallFrame(layout, item.wall))
       return HeadPlace{item.id, wall->at(item.along), wall->inward};
   }
   for (const CeilingItem& item : layout.option.on_ceiling)

@@ -13,12 +13,6 @@ using namespace literals;
 
 constexpr double kSwap = 24, kElsewhere = 30, kFarFactor = 0.25, kOtherSize = 6;
 
-const WallFrame* frameOf(const Layout& layout, const ElementId& wall) {
-  const auto at =
-      std::find_if(layout.walls.begin(), layout.walls.end(), [&](const WallFrame& w) { return w.id == wall; });
-  return at == layout.walls.end() ? nullptr : &*at;
-}
-
 // A thing that was to stay where it is will be moved, and the plan must not say otherwise; another size is a new
 // thing.
 Fixture moved(Fixture f) {
@@ -33,7 +27,7 @@ Fixture replaced(Fixture f) {
 std::optional<Placement> shifted(const Layout& layout, const Fixture& f, Vector by) {
   if (const auto* standing = std::get_if<Standing>(&f.placement)) return Standing{standing->at + by, standing->turn};
   OnWall on = std::get<OnWall>(f.placement);
-  const WallFrame* wall = frameOf(layout, on.wall);
+  const WallFrame* wall = findWallFrame(layout, on.wall);
   if (wall == nullptr) return std::nullopt;
   on.along += dot(by, wall->along);
   on.gap += dot(by, wall->inward);
@@ -189,7 +183,7 @@ void addOtherWalls(const Layout& layout, const PlacedFixture& p, Ways& ways) {
 // Where `in` stands in the place of `out`, which stood in a corner if it did.
 std::optional<OnWall> inPlaceOf(const Layout& layout, const Fixture& in, const Fixture& out) {
   const auto* on = std::get_if<OnWall>(&out.placement);
-  const WallFrame* wall = on == nullptr ? nullptr : frameOf(layout, on->wall);
+  const WallFrame* wall = on == nullptr ? nullptr : findWallFrame(layout, on->wall);
   if (wall == nullptr || wall->length < in.width) return std::nullopt;
   const Length half = in.width / 2;
   Length along = on->along;

@@ -15,9 +15,8 @@ WallItem moved(WallItem item) {
 }  // namespace
 
 void addWallItemWays(const Layout& layout, const WallItem& item, Ways& ways) {
-  const auto wall = std::find_if(layout.walls.begin(), layout.walls.end(),
-                                 [&](const WallFrame& w) { return w.id == item.wall; });
-  if (wall == layout.walls.end()) return;
+  const WallFrame* wall = findWallFrame(layout, item.wall);
+  if (wall == nullptr) return;
   const Length top = layout.option.room.ceiling.height.value_or(96_in) - item.height;
   const auto add = [&](Mend way, Length most, const ElementId& toward, const ElementId& behind, double effort,
                        auto change) {
@@ -36,7 +35,7 @@ void addWallItemWays(const Layout& layout, const WallItem& item, Ways& ways) {
   };
   add(Mend::raise, top - item.bottom, {}, {}, 0.5, [](WallItem& i, Length by) { i.bottom += by; });
   add(Mend::lower, item.bottom, {}, {}, 0.5, [](WallItem& i, Length by) { i.bottom -= by; });
-  const std::size_t at = static_cast<std::size_t>(wall - layout.walls.begin()), count = layout.walls.size();
+  const std::size_t at = static_cast<std::size_t>(wall - layout.walls.data()), count = layout.walls.size();
   const ElementId &before = layout.walls[(at + count - 1) % count].id, &after = layout.walls[(at + 1) % count].id;
   add(Mend::slide, item.along - item.width / 2, before, after, 0.6, [](WallItem& i, Length by) { i.along -= by; });
   add(Mend::slide, wall->length - item.along - item.width / 2, after, before, 0.6,

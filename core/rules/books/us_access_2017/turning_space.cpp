@@ -4,6 +4,7 @@ namespace elbowroom::us_access_2017 {
 
 using namespace literals;
 
+// The text lets a T-shaped space stand instead; the measure knows only the circle, and the words say so.
 // New buildings: knee and toe space counts for at most 10 in (304.3.1.1.1).
 Rule turningSpace() {
   return {
@@ -20,7 +21,7 @@ Rule turningSpace() {
                  .read_at = "ICC page of significant changes and two consultants' articles"},
       .grade = Grade::verifiedSecondHand,
       .why = "Nine of ten people in wheelchairs of today turn round in this circle.",
-      .limit_words = "67 in, or one of the T-shaped spaces",
+      .limit_words = "67 in across; the T-shaped spaces that the text allows instead are not looked for",
       .sizes = {10_in},
       .variants = {{.setting = "building", .value = "existing", .off = true}},
   };
