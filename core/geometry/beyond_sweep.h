@@ -9,11 +9,11 @@
 
 namespace elbowroom {
 
-// The place nearest to `near` where a rectangle of `along` by `across` lies on the free floor and clear of
+// A place where a rectangle of `along` by `across` lies on the free floor and clear of
 // every position of these leaves, over all turns (2010 ADA Standards 603.2.3 exception 2; the floor says
-// whether knee space counts). The leaves' sectors are exact. A returned place reaches nowhere deeper than
-// kContact; its distance is within 0.02 in of the least. nullopt: proved that a rectangle 0.02 in smaller
-// each way has no place either.
+// whether knee space counts): `near` when it lies clear there, else any, square to the plan or to a wall where
+// that is possible. The leaves' sectors are exact. A returned place reaches nowhere deeper than kContact.
+// nullopt: proved that a rectangle 0.02 in smaller each way has no place either.
 std::optional<Placed> beyondSweep(const FreeFloor& floor, const std::vector<Leaf>& leaves, Length along,
                                   Length across, Placed near);
 

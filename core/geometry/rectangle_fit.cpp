@@ -112,7 +112,7 @@ std::optional<Placed> beyondSweep(const FreeFloor& floor, const std::vector<Leaf
   const RigidPattern pattern = rectanglePattern(along, across);
   const Pose wanted{toInches(near.center), near.turn.radians()};
   if (liesClear(around, pattern, wanted)) return near;
-  return placedAs(nearestRigid(around, pattern, wanted, true));
+  return placedAs(anywhereRigid(around, pattern));
 }
 
 }  // namespace elbowroom
