@@ -20,7 +20,7 @@ constexpr std::array kFacts{
              "Is this room only a compartment for the toilet, off a larger bathroom?"},
     FactInfo{"only_bathroom", room, "", yesNo, "Only bathroom of the dwelling",
              "Is this the only bathroom of the dwelling?"},
-    FactInfo{"floor_heat_gfci", room, "", yesNo, "Floor heating protected against earth faults",
+    FactInfo{"floor_heat_gfci", room, "", yesNo, "Heated floor on GFCI",
              "Is the heating cable in the floor protected against earth faults (GFCI)?"},
     FactInfo{"floor_build_up", room, "", length, "Floor built up by",
              "How far is the floor outside the shower built up?"},

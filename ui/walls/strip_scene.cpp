@@ -54,7 +54,7 @@ std::vector<std::size_t> StripScene::rebuild(const Layout& layout, const Report&
   drawing_ = drawWallStrip(layout, style);
   shown_.clear();
   walls_.assign(drawing_.walls.size(), {});
-  const std::size_t common_before = common_.fingerprint;
+  const std::size_t common_before = common_.fingerprint, marks_before = mark_list_.fingerprint;
   common_ = {};
   for (std::size_t i = 0; i < drawing_.list.size();) {
     DisplayList one;
@@ -69,10 +69,13 @@ std::vector<std::size_t> StripScene::rebuild(const Layout& layout, const Report&
   Fingerprint common;
   common.add(common_.list);
   common_.fingerprint = common.value();
+  Fingerprint marks;
+  marks.add(mark_list_.list);
+  mark_list_.fingerprint = marks.value();
   bool moved = before.size() != drawing_.walls.size() || !(bounds_before == drawing_.bounds);
   for (std::size_t w = 0; w < before.size() && !moved; ++w)
     moved = before[w].id != drawing_.walls[w].id || before[w].x != drawing_.walls[w].x;
-  moved |= common_.fingerprint != common_before;
+  moved |= common_.fingerprint != common_before || mark_list_.fingerprint != marks_before;
   std::vector<std::size_t> changed;
   for (std::size_t w = 0; w < walls_.size(); ++w) {
     Fingerprint print;
@@ -115,6 +118,7 @@ void StripScene::show(const Layout& layout, const ElementId& id, Box box) {
 
 void StripScene::mark(const Report& report, const DrawStyle& style) {
   marks_.clear();
+  mark_list_ = {};
   struct Group {
     Outcome outcome;
     ElementId id;
@@ -128,6 +132,7 @@ void StripScene::mark(const Report& report, const DrawStyle& style) {
     const Finding& finding = report.findings[i];
     if (!isMarked(finding)) continue;
     ++number;  // as the plan and Advice count them
+    if (finding.outcome == Outcome::unknown) continue;  // nothing to see; Advice asks for it
     if (finding.subjects.empty() || !boxOf(finding.subjects.front())) continue;
     const ElementId& id = finding.subjects.front();
     if (leftOf(id)) continue;  // a whole wall
@@ -172,13 +177,7 @@ void StripScene::mark(const Report& report, const DrawStyle& style) {
     text.bold = true;
     text.halo = true;
     list.push_back({text, markRole(group.outcome), group.id});
-    const Length middle = (box.low.x + box.high.x) / 2;
-    for (std::size_t w = 0; w < walls_.size(); ++w) {
-      const StripWall& wall = drawing_.walls[w];
-      if (middle < wall.x || middle >= wall.x + wall.length) continue;
-      walls_[w].list.insert(walls_[w].list.end(), list.begin(), list.end());
-      break;
-    }
+    mark_list_.list.insert(mark_list_.list.end(), list.begin(), list.end());
   }
 }
 

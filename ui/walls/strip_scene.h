@@ -27,8 +27,10 @@ class StripScene {
 
   bool empty() const { return drawing_.walls.empty(); }
   const WallStripDrawing& drawing() const { return drawing_; }
-  // Everything on one wall, its marks last.
+  // Everything on one wall.
   const DisplayList& listOf(std::size_t wall) const { return walls_[wall].list; }
+  // Marks of the findings, to be painted over all walls: their numbers may reach into the next one.
+  const DisplayList& markList() const { return mark_list_.list; }
   // The floor and ceiling lines and whatever spans several walls.
   const DisplayList& common() const { return common_.list; }
   const std::vector<Shown>& shown() const { return shown_; }
@@ -62,6 +64,7 @@ class StripScene {
 
   WallStripDrawing drawing_;
   std::vector<OneWall> walls_;
+  OneWall mark_list_;
   OneWall common_;
   std::vector<Shown> shown_;
   std::vector<Mark> marks_;

@@ -220,6 +220,7 @@ void WallStrip::paintEvent(QPaintEvent* event) {
     draw(painter, scene_.common());
     for (std::size_t i = 0; i < walls.size(); ++i)
       if (rectOfWall(i).intersects(event->rect())) draw(painter, scene_.listOf(i));
+    draw(painter, scene_.markList());
     paintSelection(painter);
     paintLit(painter);
     tool_->paint(painter);
