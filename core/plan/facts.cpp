@@ -34,6 +34,8 @@ constexpr std::array kFacts{
     FactInfo{"stud_hole", wall, "", length, "Hole in its studs",
              "How wide is the widest hole bored through its studs?"},
     FactInfo{"backed", wall, "", yesNo, "Backed all over", "Is the whole wall backed with plywood behind the finish?"},
+    FactInfo{"backing_plywood", wall, "", length, "Plywood behind the finish",
+             "How thick is the plywood behind the finish?"},
     // opening
     FactInfo{"safety_glass", opening, "window", yesNo, "Safety glass", "Is this glass marked as safety glass?"},
     FactInfo{"glass_width", opening, "window", length, "Glass width", "How wide is the glass itself?"},
