@@ -29,6 +29,7 @@ struct Remedy {
   bool kept = false;              // the thing was to stay as it is (status keep): said and offered last
   std::optional<Finding> then;    // the finding as it would be; unset when the rule no longer applies
   std::vector<Finding> brings;    // new shortfalls of a lower level
+  std::vector<Finding> worsens;   // as they would be: shortfalls that are there already, made worse
 };
 
 // A way that was tried and does not do.
@@ -49,8 +50,9 @@ inline constexpr int kMostRemedies = 3;
 inline constexpr int kRemedyChecks = 150;
 
 // Ways go by Rule::mends, else by what the subjects are. A remedy meets the finding, is accepted by the plan, puts
-// nothing into or in the way of another thing, and brings no new or worse shortfall at the finding's level or a
-// higher one. Shifts are the least that do, rounded up to 1/16 in or 1 mm where there is room for that.
+// nothing into or in the way of another thing, and brings no new shortfall at the finding's level or a higher one.
+// What makes a shortfall worse that is there already is offered after those that do not, and says so: where one limit
+// is out of reach the others can still be met. Shifts are the least that do, rounded up to 1/16 in or 1 mm where there is room for that.
 // Precondition: the finding belongs to the plan's report under this choice. Not short: nothing is offered.
 Remedies remediesFor(const Plan& plan, std::size_t option, const Finding& finding, const BookChoice& choice,
                      int most_checks = kRemedyChecks);

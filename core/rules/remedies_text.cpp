@@ -154,6 +154,9 @@ RemedyText textOf(const Remedy& remedy, const Option& option, Unit unit) {
   text.means = meansOf(remedy, option);
   for (const Finding& f : remedy.brings)
     text.brings += fmt::format("{}{}", text.brings.empty() ? "then short: " : "; ", textOf(f, option, unit).headline);
+  for (const Finding& f : remedy.worsens)
+    text.worsens += fmt::format("{}{}", text.worsens.empty() ? "short already, then worse: " : "; ",
+                                textOf(f, option, unit).headline);
   return text;
 }
 

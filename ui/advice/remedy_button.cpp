@@ -21,6 +21,10 @@ int heightOf(const QFont& font, const QString& text, int width) {
 
 RemedyButton::RemedyButton(const RemedyText& text, QWidget* parent)
     : QAbstractButton(parent), label_(unbroken(words(text.label))), brings_(unbroken(words(text.brings))) {
+  if (!text.worsens.empty()) {
+    if (!brings_.isEmpty()) brings_ += QStringLiteral("; ");
+    brings_ += unbroken(words(text.worsens));
+  }
   QStringList small;
   for (const std::string* part : {&text.then, &text.means})
     if (!part->empty()) small << unbroken(words(*part));

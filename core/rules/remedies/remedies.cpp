@@ -14,6 +14,7 @@ namespace {
 constexpr double kKept = 1000;      // what is to stay is touched last
 constexpr double kBystander = 5;    // moving a thing that the finding does not name
 constexpr double kBrings = 12;      // each new shortfall of a lower level
+constexpr double kWorsens = 500;    // one that is there already made worse: after all that do without
 constexpr std::size_t kBystanders = 4;
 
 struct Offer {
@@ -70,8 +71,11 @@ bool Search::offer(Move move, Change change, Verdict v, double effort, bool kept
     refuse(std::move(move), std::move(v), effort);
     return false;
   }
-  effort += kBrings * static_cast<double>(v.brings.size());
-  offers_.push_back({{std::move(move), std::move(change), kept, std::move(v.then), std::move(v.brings)}, effort});
+  effort += kBrings * static_cast<double>(v.brings.size() + v.worsens.size());
+  if (!v.worsens.empty()) effort += kWorsens;
+  offers_.push_back(
+      {{std::move(move), std::move(change), kept, std::move(v.then), std::move(v.brings), std::move(v.worsens)},
+       effort});
   return true;
 }
 

@@ -139,7 +139,11 @@ Verdict Trials::full(const Change& change) {
     for (std::size_t i = 0; i < list.size(); ++i) {
       if (i < known && !worse(list[i], was->second[i])) continue;
       if (key == own && !v.mended) continue;  // that it is still short is said by `then`
-      (isPhysical(list[i]) || list[i].level <= finding_.level ? v.breaks : v.brings).push_back(list[i]);
+      const Finding& f = list[i];
+      if (isPhysical(f) || (i >= known && f.level <= finding_.level))
+        v.breaks.push_back(f);
+      else
+        (i < known ? v.worsens : v.brings).push_back(f);
     }
   }
   for (const auto& [a, b] : after.meetings)

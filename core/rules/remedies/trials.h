@@ -15,7 +15,7 @@ struct Verdict {
   bool possible = false;  // the plan takes the change
   bool mended = false;
   std::optional<Finding> then;
-  std::vector<Finding> breaks, brings;
+  std::vector<Finding> breaks, brings, worsens;
   std::vector<ElementId> meets;
   bool good() const { return possible && mended && breaks.empty() && meets.empty(); }
 };

@@ -102,6 +102,26 @@ TEST(Remedies, WhenEveryWayConflictsTheLimitIsNamed) {
             "least 15\" (IRC 2009 (unchanged through 2021 from memory), P2705.1(5))");
 }
 
+// In a room of 60 by 60 in no circle of 60 in can be had beside a toilet (2010 ADA Standards 304.3.1); that this is so
+// is no reason to leave the toilet 17 in from the wall where 18 are advised. The inch makes the circle smaller: said.
+TEST(Remedies, WhatIsOutOfReachMayGetWorseButIsNamed) {
+  TestRoom room(60, 60);
+  room.plan().books = {"comfort", "us-access"};
+  room.toilet(17);
+  const Finding circle = shortOf(room.plan(), "us-access", "turning-space");
+  const Remedies r = remediesOf(room.plan(), "comfort", "toilet-centreline-side");
+  const Remedy* slide = with(r, Mend::slide);
+  ASSERT_NE(slide, nullptr);
+  EXPECT_EQ(slide->move.by, 1_in);
+  const auto turning = std::find_if(slide->worsens.begin(), slide->worsens.end(),
+                                    [](const Finding& f) { return f.rule == "turning-space"; });
+  ASSERT_NE(turning, slide->worsens.end());
+  EXPECT_LT(std::get<Length>(*turning->measured), std::get<Length>(*circle.measured));
+  const std::string said = textOf(*slide, room.option(), Unit::inches).worsens;
+  EXPECT_EQ(said.rfind("short already, then worse: ", 0), 0U) << said;
+  EXPECT_NE(said.find("urning"), std::string::npos) << said;
+}
+
 // A toilet that was to stay is moved all the same when nothing else does, but the plan says so then.
 TEST(Remedies, WhatIsToStayIsMovedLastAndMarked) {
   TestRoom room(96, 96);
