@@ -1,0 +1,121 @@
+#include "core/geometry/reach.h"
+
+#include "core/geometry/kernel.h"
+
+namespace elbowroom {
+namespace {
+
+using kernel::P;
+
+// Where along a..b (0 to 1) the line through it meets the segment c..d; nullopt: parallel or beside it.
+std::optional<double> meeting(P a, P b, P c, P d, double slack) {
+  const P u = b - a, v = d - c;
+  const double across = cross(u, v);
+  if (across == 0) return std::nullopt;
+  const double on = cross(c - a, u) / across;
+  if (on < -slack || on > 1 + slack) return std::nullopt;
+  return cross(c - a, v) / across;
+}
+
+bool inRoom(const Outline& room, P p) {
+  const Point at = kernel::toPoint(p);
+  if (contains(room, at)) return true;
+  for (std::size_t i = 0, j = room.size() - 1; i < room.size(); j = i++)
+    if (kernel::norm(kernel::nearestOnSegment(p, kernel::inInches(room[j]), kernel::inInches(room[i])) - p) <=
+        kContact.inches())
+      return true;
+  return false;
+}
+
+class Sight {
+ public:
+  Sight(const Outline& room, const std::vector<Segment>& opaque)
+      : room_(room), ring_(kernel::inInches(room)) {
+    for (const Segment& s : opaque) opaque_.push_back({kernel::inInches(s.a), kernel::inInches(s.b)});
+  }
+
+  bool reaches(P from, P to) const {
+    constexpr double kTouch = 1e-9;
+    for (const auto& [a, b] : opaque_) {
+      const auto at = meeting(from, to, a, b, -kTouch);
+      if (at && *at > kTouch && *at < 1 - kTouch) return false;
+    }
+    // Where it meets the walls it may leave the room: each part in between lies within.
+    std::vector<double> cuts{0, 1};
+    const double n = dot(to - from, to - from);
+    for (std::size_t i = 0, j = ring_.size() - 1; i < ring_.size(); j = i++) {
+      if (const auto at = meeting(from, to, ring_[j], ring_[i], kTouch); at && *at > 0 && *at < 1)
+        cuts.push_back(*at);
+      const double corner = n > 0 ? dot(ring_[i] - from, to - from) / n : 0;
+      if (corner > 0 && corner < 1) cuts.push_back(corner);
+    }
+    std::sort(cuts.begin(), cuts.end());
+    for (std::size_t i = 0; i + 1 < cuts.size(); ++i)
+      if (!inRoom(room_, from + (cuts[i] + cuts[i + 1]) / 2 * (to - from))) return false;
+    return true;
+  }
+
+  std::vector<P> edgesOfShadows() const {
+    std::vector<P> ends = ring_;
+    for (const auto& [a, b] : opaque_) ends.insert(ends.end(), {a, b});
+    return ends;
+  }
+
+ private:
+  const Outline& room_;
+  std::vector<P> ring_;
+  std::vector<std::pair<P, P>> opaque_;
+};
+
+}  // namespace
+
+std::optional<Gap> gapInSight(Point from, const std::vector<Segment>& targets, const Outline& room,
+                              const std::vector<Segment>& opaque) {
+  const Sight sight(room, opaque);
+  const std::vector<P> ends = sight.edgesOfShadows();
+  const P eye = kernel::inInches(from);
+  std::optional<P> best;
+  const auto offer = [&](P p) {
+    if (best && kernel::norm(p - eye) >= kernel::norm(*best - eye)) return;
+    if (sight.reaches(eye, p)) best = p;
+  };
+  for (const Segment& target : targets) {
+    const P a = kernel::inInches(target.a), b = kernel::inInches(target.b);
+    const P near = kernel::nearestOnSegment(eye, a, b);
+    if (sight.reaches(eye, near)) {
+      offer(near);
+      continue;
+    }
+    offer(a);
+    offer(b);
+    for (const P& end : ends)
+      if (const auto at = meeting(a, b, eye, end, HUGE_VAL); at && *at > 0 && *at < 1)
+        offer(a + *at * (b - a));
+  }
+  if (!best) return std::nullopt;
+  return Gap{Length::fromInches(kernel::norm(*best - eye)), from, kernel::toPoint(*best), false};
+}
+
+std::vector<Stretch> stretchesWithin(Segment line, const Outline& thing, Length reach) {
+  const P a = kernel::inInches(line.a), b = kernel::inInches(line.b);
+  std::vector<kernel::Interval> parts;
+  for (std::size_t i = 0, j = thing.size() - 1; i < thing.size(); j = i++) {
+    const kernel::Interval part =
+        kernel::withinReach(a, b, kernel::inInches(thing[j]), kernel::inInches(thing[i]), reach.inches());
+    if (!part.empty()) parts.push_back(part);
+  }
+  std::sort(parts.begin(), parts.end(), [](const auto& x, const auto& y) { return x.from < y.from; });
+  const Length whole = distance(line.a, line.b);
+  std::vector<Stretch> found;
+  for (const kernel::Interval& part : parts) {
+    const Stretch s{whole.scaled(std::clamp(part.from, 0.0, 1.0)),
+                    whole.scaled(std::clamp(part.to, 0.0, 1.0))};
+    if (!found.empty() && s.from <= found.back().to)
+      found.back().to = std::max(found.back().to, s.to);
+    else
+      found.push_back(s);
+  }
+  return found;
+}
+
+}  // namespace elbowroom
