@@ -84,6 +84,33 @@
   RULE(us_uniform, accessPanel)                   \
   RULE(us_uniform, washerStandpipe)               \
   RULE(us_uniform, washerTrapHeight)              \
+  RULE(us_electrical, basinReceptacleDistance)    \
+  RULE(us_electrical, basinReceptacleWall)        \
+  RULE(us_electrical, basinReceptacleDrop)        \
+  RULE(us_electrical, basinReceptacleAcross)      \
+  RULE(us_electrical, basinReceptacleRise)        \
+  RULE(us_electrical, receptacleGfci)             \
+  RULE(us_electrical, receptacleGfciNearWater)    \
+  RULE(us_electrical, receptacleCircuit)          \
+  RULE(us_electrical, receptacleCircuitAlone)     \
+  RULE(us_electrical, receptacleTamperResistant)  \
+  RULE(us_electrical, receptacleFaceUp)           \
+  RULE(us_electrical, panelNotHere)               \
+  RULE(us_electrical, bathPumpCircuit)            \
+  RULE(us_electrical, bathPumpGfci)               \
+  RULE(us_electrical, bathPumpReceptacle)         \
+  RULE(us_electrical, floorHeatGfci)              \
+  RULE(us_electrical, lightSwitched)              \
+  RULE(us_electrical, receptacleOffWater)         \
+  RULE(us_electrical, receptacleOffWater2020)     \
+  RULE(us_electrical, receptacleBelowRim)         \
+  RULE(us_electrical, receptacleNotOverWater)     \
+  RULE(us_electrical, toiletSeatReceptacle)       \
+  RULE(us_electrical, lightOffWater)              \
+  RULE(us_electrical, lightListed)                \
+  RULE(us_electrical, lightListedZone)            \
+  RULE(us_electrical, lightWetListed)             \
+  RULE(us_electrical, switchNotInWater)           \
   RULE(us_access, toiletCentrelineSide)           \
   RULE(us_access, toiletClearance)                \
   RULE(us_access, doorClearOpening)               \
@@ -248,6 +275,7 @@
   RULE(craft, waterNotInFrost)                    \
   RULE(craft, wallItemsApart)                     \
   RULE(craft, wallItemOffOpening)                 \
+  RULE(craft, toiletSeatReach)                    \
   RULE(craft, doorUnlocksOutside)                 \
   RULE(craft, doorStockWidth)                     \
   RULE(craft, doorCasingRoom)                     \

@@ -61,6 +61,15 @@ struct DetailEntry {
 };
 constexpr std::array kDetails{
     DetailEntry{"head-not-placed", "No shower head is placed. Put one on its wall and this is checked."},
+    DetailEntry{"receptacle-not-placed", "No receptacle is placed. Put one on its wall and this is checked."},
+    DetailEntry{"bowl-taken-15",
+                "The width of the basin is not stated; taken as 15 inches, the smallest usual size."},
+    DetailEntry{"bowl-taken-widest",
+                "The width of the basin is not stated; it is too far even from one as wide as the counter allows."},
+    DetailEntry{"farthest-wall",
+                "The room is smaller than the zone; the basin's receptacle may be on the farthest wall."},
+    DetailEntry{"barrier-between", "A wall or fixed glass stands between, so the zone does not reach it."},
+    DetailEntry{"glass-height-not-stated", "The plan does not say how high the fixed glass is, and that decides."},
     DetailEntry{"seat-side-not-stated", "The plan does not say along which side the seat runs, and that decides."},
     DetailEntry{"fan-runs-always", "A fan that runs all the time may move less air (20 cfm)."},
     DetailEntry{"outlet-above-intake", "Nearer than that, but high enough above the intake, which is as good."},

@@ -10,6 +10,7 @@
 #include "core/rules/checks/door_parts.h"
 #include "core/rules/checks/doors.h"
 #include "core/rules/checks/drainage.h"
+#include "core/rules/checks/electrical.h"
 #include "core/rules/checks/floor.h"
 #include "core/rules/checks/fronts.h"
 #include "core/rules/checks/manoeuvring.h"
@@ -245,6 +246,34 @@ constexpr NamedMeasure kNamed[] = {
     {"pocket-screws", pocketScrews},
     {"pocket-wall-thicknesses", pocketWallThicknesses},
     {"pocket-loads", pocketLoads, Gives::yesNo},
+    // electrical.h
+    {"basin-receptacles", basinReceptacles},
+    {"basin-receptacle-walls", basinReceptacleWalls, Gives::yesNo},
+    {"basin-receptacle-drops", basinReceptacleDrops},
+    {"basin-receptacle-rises", basinReceptacleRises},
+    {"basin-receptacles-across", basinReceptaclesAcross, Gives::yesNo},
+    {"receptacles-off-water", receptaclesOffWater, Gives::length, "", "up to above the rim"},
+    {"receptacles-off-water-above-rim", receptaclesOffWaterAboveRim, Gives::length, "", "up to above the rim"},
+    {"receptacles-off-water-below-rim", receptaclesOffWaterBelowRim, Gives::length, "", "up to above the rim"},
+    {"receptacles-not-over-water", receptaclesNotOverWater, Gives::yesNo},
+    {"toilet-seat-receptacles", toiletSeatReceptacles, Gives::yesNo, "", "nearer than"},
+    {"receptacles-at-toilets", receptaclesAtToilets},
+    {"hanging-lights-off-water", hangingLightsOffWater, Gives::length, "", "up to above the rim"},
+    {"lights-damp", lightsDamp, Gives::yesNo, "", "up to above the rim, nearer than?"},
+    {"lights-wet", lightsWet, Gives::yesNo},
+    {"switches-not-in-water", switchesNotInWater, Gives::yesNo},
+    {"lights-switched", lightsSwitched, Gives::yesNo},
+    {"receptacles-gfci", receptaclesGfci, Gives::yesNo},
+    {"receptacles-gfci-near-water", receptaclesGfciNearWater, Gives::yesNo, "", "within"},
+    {"receptacles-tamper-resistant", receptaclesTamperResistant, Gives::yesNo},
+    {"receptacles-not-facing-up", receptaclesNotFacingUp, Gives::yesNo},
+    {"receptacle-circuits", receptacleCircuits, Gives::amount, "A"},
+    {"circuits-of-bathrooms", circuitsOfBathrooms, Gives::yesNo},
+    {"panels-elsewhere", panelsElsewhere, Gives::yesNo},
+    {"pump-circuits", pumpCircuits, Gives::yesNo},
+    {"pumps-gfci", pumpsGfci, Gives::yesNo},
+    {"pump-receptacles", pumpReceptacles},
+    {"floor-heat-gfci", floorHeatGfci, Gives::yesNo},
 };
 
 }  // namespace

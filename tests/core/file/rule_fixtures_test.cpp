@@ -127,6 +127,8 @@ void centreOnWall(Plan& plan, Length centre) {
   item.bottom = centre - item.height / 2;
 }
 
+void receptacleBeforeBath(Plan& plan, Length off) { plan.options[0].on_walls.at(0).along = 60_in - 1.375_in - off; }
+
 const std::map<std::string, Knob>& knobs() {
   static const std::map<std::string, Knob> all{
       {"toilet-centreline-side", alongFromTheLeft},
@@ -190,6 +192,17 @@ const std::map<std::string, Knob>& knobs() {
       {"light-over-mirror-height", centreOnWall},
       {"niche-height", [](Plan& p, Length edge) { p.options[0].on_walls.at(0).bottom = edge; }},
       {"hand-spray-hose", [](Plan& p, Length hose) { p.options[0].on_walls.at(0).facts["hose"] = hose; }},
+      // Bowl of 16 in whose right edge is 32 in along the wall; counter 34 in high, receptacle 4.5 in.
+      {"basin-receptacle-distance", [](Plan& p, Length off) { p.options[0].on_walls.at(0).along = 32_in + off; }},
+      {"basin-receptacle-drop", [](Plan& p, Length below) { centreOnWall(p, 34_in - below); }},
+      {"basin-receptacle-rise", [](Plan& p, Length above) { centreOnWall(p, 34_in + above); }},
+      {"bath-pump-receptacle", [](Plan& p, Length off) { first(p).facts["pump_receptacle"] = off; }},
+      // Bath from 60 in along the wall; receptacle 2 3/4 in wide, lamp 6 in.
+      {"receptacle-off-water", receptacleBeforeBath},
+      {"receptacle-off-water-2020", receptacleBeforeBath},
+      {"receptacle-below-rim", receptacleBeforeBath},
+      {"light-off-water", [](Plan& p, Length off) { p.options[0].on_ceiling.at(0).at.x = 57_in - off; }},
+      {"toilet-seat-reach", [](Plan& p, Length off) { p.options[0].on_walls.at(0).along = 50_in + off; }},
       {"toilet-clear-front-wide",
        [](Plan& p, Length ahead) { p.options[0].fixtures.at(1).depth = 72_in - 28_in - ahead; }},
   };

@@ -1,0 +1,25 @@
+#include "core/rules/checks/electrical.h"
+
+namespace elbowroom::us_electrical {
+
+Rule lightSwitched() {
+  return {
+      .id = "light-switched",
+      .book = "us-electrical",
+      .title = "light switched at a wall",
+      .level = Level::advised,
+      .compare = Compare::isTrue,
+      .limit = true,
+      .measure = checks::lightsSwitched,
+      .source = {.document = "NEC",
+                 .edition = "",
+                 .section = "210.70(A)(1)",
+                 .read_at = "from memory, not found in a text"},
+      .grade = Grade::memory,
+      .why = "Nobody should feel a way across a dark wet floor.",
+      .met = "a light is switched at a wall",
+      .missed = "no light is switched at a wall",
+  };
+}
+
+}  // namespace elbowroom::us_electrical
