@@ -1,6 +1,7 @@
 #include "core/base/length_text.h"
 #include "core/drawing/table.h"
 #include "core/plan/catalogue.h"
+#include "core/plan/rough_opening.h"
 #include "core/rules/text.h"
 
 namespace elbowroom {
@@ -32,15 +33,9 @@ std::string actionText(const Opening& o) {
   return text;
 }
 
-// Rough openings as the trade's guides give them: over the leaf, for a pocket over twice the leaf. Other kinds have
-// no published rule.
-constexpr Length kHingedWider = Length::nanometres(50'800'000), kHingedTaller = Length::nanometres(63'500'000);
-constexpr Length kPocketWider = Length::nanometres(25'400'000), kPocketTaller = Length::nanometres(114'300'000);
-
 std::string roughOpening(const Opening& o, Unit unit) {
-  if (o.action == DoorAction::hinged) return times(o.width + kHingedWider, o.height + kHingedTaller, unit);
-  if (o.action == DoorAction::pocket) return times(o.width * 2 + kPocketWider, o.height + kPocketTaller, unit);
-  return "by the maker";
+  const auto rough = roughOpeningOf(o);
+  return rough ? times(rough->width, rough->height, unit) : "by the maker";
 }
 
 std::string wallName(const Layout& layout, int wall) {

@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "core/plan/layout_parts.h"
+#include "core/plan/rough_opening.h"
 
 namespace elbowroom {
 namespace {
@@ -13,7 +14,6 @@ using namespace literals;
 
 constexpr Length kGap = Length::nanometres(3'175'000);        // 1/8 in
 constexpr Length kPinOffset = Length::nanometres(6'350'000);  // 1/4 in
-constexpr Length kSlidingOverlap = 2_in;  // at each side (comfort table of doors: 1 least, 2 usual)
 constexpr Length kPocketProud = Length::nanometres(12'700'000);  // 1/2 in, from memory
 
 Length orNothing(Length value) { return std::max(value, Length{}); }
@@ -40,7 +40,7 @@ Length doubleClear(const Opening& door, double angle) {
 
 Length openingWidth(const Opening& opening) {
   const bool slides = opening.kind == OpeningKind::door && opening.action == DoorAction::surfaceSliding;
-  return slides ? orNothing(opening.width - 2 * kSlidingOverlap) : opening.width;
+  return slides ? orNothing(opening.width - 2 * kUsualOverlap) : opening.width;
 }
 
 Length clearOpening(const PlacedOpening& placed, Angle opens) {

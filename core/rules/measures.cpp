@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/plan/layout_parts.h"
+#include "core/plan/rough_opening.h"
 
 namespace elbowroom {
 namespace {
@@ -68,8 +69,9 @@ DoorFigures doorFigures(const Layout& layout, const PlacedOpening& placed) {
   }
   if (placed.leaves_inside) figures.floor_taken = figures.sweep;
   figures.clear_opening = clearOpening(placed, figures.opens);
-  if (door.action == DoorAction::pocket) figures.wall_needed = 2 * door.width + 1_in;
-  if (door.action == DoorAction::surfaceSliding) figures.wall_needed = door.width;
+  if (door.action == DoorAction::pocket) figures.wall_needed = roughOpeningOf(door)->width;
+  if (door.action == DoorAction::surfaceSliding)
+    figures.wall_needed = sliderFor(openingWidth(door), kUsualOverlap).wall;
   if (figures.wall_needed > Length{} && placed.wall >= 0) {
     const Hand side = layout_parts::parkingSide(layout.option, door);
     figures.wall_there = figures.wall_needed + layout_parts::wallBeside(layout.option, door, side).length -
