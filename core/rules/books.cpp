@@ -110,7 +110,10 @@ std::vector<Book> builtInBooks() {
          {{"as1428", "AS 1428.1, for public buildings"}, {"livable", "Livable Housing Design Standard"}}},
         {"room", "Room", {{"new", "New"}, {"existing", "Existing (2001 edition)"}}}}},
       {"comfort", "Comfort", "Published planning guidance and body sizes",
-       "Recommendations, not requirements: what makes a bathroom pleasant rather than merely allowed."},
+       "Recommendations, not requirements: what makes a bathroom pleasant rather than merely allowed.",
+       {{"figures",
+         "Where a text names two figures",
+         {{"least", "The smaller: enough"}, {"ample", "The larger: ample"}}}}},
       {"craft", "Craft", "Common practice of the trades",
        "What builders allow for so that the thing can be built and used. No authority stands behind these."},
   };

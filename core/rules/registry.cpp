@@ -63,6 +63,7 @@
   RULE(us_residential, doorLeafWidth)             \
   RULE(us_residential, dwellingFixtures)          \
   RULE(us_residential, heaterFuel)                \
+  RULE(us_residential, joistEndNotch)             \
   RULE(us_uniform, toiletCentrelineSide)          \
   RULE(us_uniform, toiletClearFront)              \
   RULE(us_uniform, fixtureCentreToCentre)         \
@@ -262,6 +263,48 @@
   RULE(comfort, doorUndercut)                     \
   RULE(comfort, doorThreshold)                    \
   RULE(comfort, doorShutsTight)                   \
+  RULE(comfort, fanFlowArea)                      \
+  RULE(comfort, fanFlowFixtures)                  \
+  RULE(comfort, fanFlowVolume)                    \
+  RULE(comfort, fanRunOn)                         \
+  RULE(comfort, fanSound)                         \
+  RULE(comfort, toiletCompartmentAir)             \
+  RULE(comfort, bathCleanGap)                     \
+  RULE(comfort, bathSteps)                        \
+  RULE(comfort, bathForTwo)                       \
+  RULE(comfort, toiletCompartmentWidth)           \
+  RULE(comfort, toiletCompartmentDepth)           \
+  RULE(comfort, toiletCompartmentDoor)            \
+  RULE(comfort, toiletRoughIn)                    \
+  RULE(comfort, vanityDoubleWidth)                \
+  RULE(comfort, basinWallPerUser)                 \
+  RULE(comfort, toeSpaceDepth)                    \
+  RULE(comfort, toeSpaceHeight)                   \
+  RULE(comfort, vanityCorners)                    \
+  RULE(comfort, accessPanelThere)                 \
+  RULE(comfort, showerSurroundHeight)             \
+  RULE(comfort, showerSeatHeight)                 \
+  RULE(comfort, showerSeatDepth)                  \
+  RULE(comfort, floorSlip)                        \
+  RULE(comfort, showerCurblessDrop)               \
+  RULE(comfort, showerCentreFall)                 \
+  RULE(comfort, showerLinearDrain)                \
+  RULE(comfort, showerFallForChair)               \
+  RULE(comfort, showerRollInLength)               \
+  RULE(comfort, showerOpenSide)                   \
+  RULE(comfort, showerGlassHeight)                \
+  RULE(comfort, doorStep)                         \
+  RULE(comfort, lightAtFixture)                   \
+  RULE(comfort, lightSwitchEntry)                 \
+  RULE(comfort, daylight)                         \
+  RULE(comfort, sideLightSpacing)                 \
+  RULE(comfort, lightOverMirrorWidth)             \
+  RULE(comfort, storageReach)                     \
+  RULE(comfort, switchHeight)                     \
+  RULE(comfort, grabBarHeight)                    \
+  RULE(comfort, paperHolderAhead)                 \
+  RULE(comfort, bathControlHeight)                \
+  RULE(comfort, showerHotWait)                    \
   RULE(craft, fixtureOwnFloor)                    \
   RULE(craft, toiletClearFrontWide)               \
   RULE(craft, pocketNeedsWall)                    \

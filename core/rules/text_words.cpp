@@ -113,6 +113,16 @@ constexpr std::array kDetails{
     DetailEntry{"for-tall-man", "The plan names nobody; measured for a tall man (95 of 100 are smaller)."},
     DetailEntry{"for-median-woman", "The plan names nobody; measured for a woman of medium height (64 inches)."},
     DetailEntry{"pull-at-most", "No drawer as deep as the cabinet and no door as wide as it reaches farther."},
+    DetailEntry{"moisture-left", "About {} % of the moisture in the air is left when it stops."},
+    DetailEntry{"speed-under-door",
+                "The fan draws its air through that gap at about {} feet a minute."},
+    DetailEntry{"fan-quiet-always", "A fan that runs all the time has to be quieter (1 sone)."},
+    DetailEntry{"drain-in-middle", "Taken with the drain in the middle and a level rim."},
+    DetailEntry{"step-bevel", "Beveled, 1/4 inch upright and the rest at 1:2, it takes a run of {}."},
+    DetailEntry{"step-ramp", "As a ramp at 1:12 it takes a run of {}."},
+    DetailEntry{"no-lamp", "The plan has no light. Add what there is and this is checked."},
+    DetailEntry{"over-counter", "One reaches across a counter to it, so 44 inches are the most."},
+    DetailEntry{"head-flow-usual", "The head's flow is not stated; taken as 2.5 gallons a minute."},
     DetailEntry{"for-anybody", "The plan names nobody; measured for an adult of medium height."},
 };
 

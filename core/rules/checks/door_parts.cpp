@@ -1,10 +1,13 @@
 #include "core/rules/checks/door_parts.h"
 
 #include <algorithm>
+#include <cmath>
 
 #include "core/plan/catalogue.h"
+#include "core/rules/checks/air.h"
 #include "core/rules/checks/common.h"
 #include "core/rules/checks/doors.h"
+#include "core/rules/checks/fans.h"
 
 namespace elbowroom::checks {
 
@@ -52,11 +55,14 @@ std::vector<Measurement> deepDoorOpenings(const CheckInput& in) {
 }
 
 std::vector<Measurement> doorUndercuts(const CheckInput& in) {
-  const auto& ceiling = in.layout.option.on_ceiling;
-  const bool fan =
-      std::any_of(ceiling.begin(), ceiling.end(), [](const CeilingItem& item) { return item.kind == "fan"; });
-  if (!fan) return {};
-  return eachDoor(in, hasLeaf, [](Measurement& m, const PlacedOpening& o) { statedLength(m, o, "undercut"); });
+  if (fansOf(in.layout).empty()) return {};
+  const auto flow = flowOf(in.layout);
+  return eachDoor(in, hasLeaf, [&](Measurement& m, const PlacedOpening& o) {
+    statedLength(m, o, "undercut");
+    if (!m.measured || !flow || std::get<Length>(*m.measured) == Length{}) return;
+    const double speed = speedUnderDoor(*flow, std::get<Length>(*m.measured), o.opening.width);
+    m.detail = "speed-under-door:" + std::to_string(std::lround(speed));
+  });
 }
 
 std::vector<Measurement> doorThresholdsForChair(const CheckInput& in) {

@@ -165,6 +165,9 @@ std::vector<Measurement> pipesInExteriorWalls(const CheckInput& in) {
 std::vector<Measurement> joistNotches(const CheckInput& in) {
   return joistCuts(in, "joist_notch", [](Length joist) { return joist / 6; });
 }
+std::vector<Measurement> joistEndNotches(const CheckInput& in) {
+  return joistCuts(in, "joist_end_notch", [](Length joist) { return joist / 4; });
+}
 std::vector<Measurement> joistNotchLengths(const CheckInput& in) {
   return joistCuts(in, "joist_notch_length", [](Length joist) { return joist / 3; });
 }

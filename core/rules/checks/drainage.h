@@ -22,8 +22,9 @@ std::vector<Measurement> drainSizes(const CheckInput&);
 std::vector<Measurement> pipesInExteriorWalls(const CheckInput&);
 
 // Cuts in solid joists under a toilet, bath or shower; lengths, only where cut and joist are stated. Limits:
-// a sixth of the joist's depth deep, a third long; a bored hole a third and 2 in of wood above and below it.
+// a sixth of the joist's depth deep, a third long, a quarter deep at its end; a bored hole a third and 2 in of wood above and below it.
 std::vector<Measurement> joistNotches(const CheckInput&);
+std::vector<Measurement> joistEndNotches(const CheckInput&);
 std::vector<Measurement> joistNotchLengths(const CheckInput&);
 std::vector<Measurement> joistHoles(const CheckInput&);
 // Cuts in studs, per wall; lengths, only where cut and stud are stated. Limits: notch a quarter of the stud

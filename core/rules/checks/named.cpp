@@ -5,18 +5,24 @@
 #include "core/rules/checks/access_room.h"
 #include "core/rules/checks/access_showers.h"
 #include "core/rules/checks/bath_space.h"
+#include "core/rules/checks/baths.h"
 #include "core/rules/checks/clear_floor.h"
+#include "core/rules/checks/curbless.h"
 #include "core/rules/checks/door_over_floor.h"
 #include "core/rules/checks/door_parts.h"
 #include "core/rules/checks/doors.h"
 #include "core/rules/checks/drainage.h"
 #include "core/rules/checks/electrical.h"
+#include "core/rules/checks/fans.h"
 #include "core/rules/checks/floor.h"
 #include "core/rules/checks/fronts.h"
-#include "core/rules/checks/manoeuvring.h"
 #include "core/rules/checks/headroom.h"
+#include "core/rules/checks/hot_water.h"
+#include "core/rules/checks/lights.h"
+#include "core/rules/checks/manoeuvring.h"
 #include "core/rules/checks/people.h"
 #include "core/rules/checks/pockets.h"
+#include "core/rules/checks/reach.h"
 #include "core/rules/checks/room.h"
 #include "core/rules/checks/rooms.h"
 #include "core/rules/checks/shower_doors.h"
@@ -28,6 +34,7 @@
 #include "core/rules/checks/stated_figures.h"
 #include "core/rules/checks/toilet_clearance.h"
 #include "core/rules/checks/toilet_space.h"
+#include "core/rules/checks/vanities.h"
 #include "core/rules/checks/wall_items.h"
 #include "core/rules/checks/wet.h"
 #include "core/rules/checks/windows.h"
@@ -62,6 +69,7 @@ constexpr NamedMeasure kNamed[] = {
     {"turning-space-for-chair", turningSpaceForChair},
     {"bare-circle", bareCircle},
     {"ceiling-height", ceilingHeight},
+    {"dressing-space", dressingSpace},
     // showers.h
     {"shower-discs", showerDiscs},
     {"shower-discs-or-large", showerDiscsOrLarge},
@@ -182,6 +190,7 @@ constexpr NamedMeasure kNamed[] = {
     {"wall-finishes", wallFinishes},
     {"wall-finishes-above-drain", wallFinishesAboveDrain},
     {"heads-away-from-entry", headsAwayFromEntry, Gives::yesNo},
+    {"wall-finishes-above-head", wallFinishesAboveHead},
     // stated_figures.h
     {"curbs-above-drains", curbsAboveDrains},
     {"sides-above-curbs", sidesAboveCurbs},
@@ -202,6 +211,9 @@ constexpr NamedMeasure kNamed[] = {
     {"access-panels", accessPanels},
     {"pump-panels", pumpPanels},
     {"needed-fixtures", neededFixtures, Gives::yesNo},
+    {"panels-there", panelsThere, Gives::yesNo},
+    {"rough-ins", roughIns},
+    {"shower-seat-depths", showerSeatDepths},
     // drainage.h
     {"trap-arms", trapArms, Gives::length, "",
      "drain, longest arm, drain?, longest arm?, drain?, longest arm?, drain?, longest arm?, drain?, longest arm?"},
@@ -211,6 +223,7 @@ constexpr NamedMeasure kNamed[] = {
     {"drain-sizes", drainSizes, Gives::length, "", "toilet, basin?, bath?, washer?, shower?"},
     {"pipes-in-exterior-walls", pipesInExteriorWalls, Gives::yesNo},
     {"joist-notches", joistNotches},
+    {"joist-end-notches", joistEndNotches},
     {"joist-notch-lengths", joistNotchLengths},
     {"joist-holes", joistHoles},
     {"stud-notches", studNotches},
@@ -228,6 +241,8 @@ constexpr NamedMeasure kNamed[] = {
     // rooms.h
     {"toilet-room-depths", toiletRoomDepths},
     {"door-leaves", doorLeaves},
+    {"compartment-doors", compartmentDoors, Gives::yesNo},
+    {"slip-resistant-floor", slipResistantFloor, Gives::yesNo},
     // sightline.h
     {"toilets-seen", toiletsSeen, Gives::amount, "%", "near, far"},
     // shower_doors.h
@@ -274,6 +289,46 @@ constexpr NamedMeasure kNamed[] = {
     {"pumps-gfci", pumpsGfci, Gives::yesNo},
     {"pump-receptacles", pumpReceptacles},
     {"floor-heat-gfci", floorHeatGfci, Gives::yesNo},
+    // fans.h
+    {"room-air-by-floor", roomAirByFloor, Gives::amount, "cfm"},
+    {"room-air-by-fixtures", roomAirByFixtures, Gives::amount, "cfm"},
+    {"room-air-by-volume", roomAirByVolume, Gives::amount, "cfm", "ceiling higher than"},
+    {"fan-run-ons", fanRunOns, Gives::amount, "min"},
+    {"fan-loudness", fanLoudness, Gives::amount, "sones"},
+    {"compartment-air", compartmentAir, Gives::yesNo},
+    // baths.h
+    {"bath-wall-gaps", bathWallGaps},
+    {"bath-steps", bathSteps, Gives::yesNo, "", "bar within"},
+    {"baths-for-two", bathsForTwo},
+    {"bath-control-heights", bathControlHeights},
+    // vanities.h
+    {"double-vanity-widths", doubleVanityWidths},
+    {"wall-per-basin", wallPerBasin},
+    {"toe-space-depths", toeSpaceDepths},
+    {"toe-space-heights", toeSpaceHeights},
+    {"counter-corners", counterCorners, Gives::yesNo},
+    // curbless.h
+    {"curbless-drops", curblessDrops},
+    {"centre-falls", centreFalls, Gives::amount, "%"},
+    {"linear-drains", linearDrains, Gives::yesNo},
+    {"falls-for-chair", fallsForChair, Gives::amount, "%"},
+    {"curbless-lengths", curblessLengths},
+    {"heads-from-open-side", headsFromOpenSide},
+    {"glass-heights", glassHeights},
+    {"door-steps", doorSteps},
+    // lights.h
+    {"lights-at-fixtures", lightsAtFixtures, Gives::yesNo, "", "floor before it, half width"},
+    {"switches-at-entry", switchesAtEntry, Gives::yesNo},
+    {"daylight", daylight, Gives::area},
+    {"side-light-spacings", sideLightSpacings},
+    {"light-over-mirror-widths", lightOverMirrorWidths},
+    // reach.h
+    {"store-heights", storeHeights, Gives::length, "", "counter from, counter to, most over it"},
+    {"switch-heights", switchHeights},
+    {"grab-bar-heights", grabBarHeights},
+    {"paper-holders-ahead", paperHoldersAhead},
+    // hot_water.h
+    {"hot-water-waits", hotWaterWaits, Gives::amount, "s"},
 };
 
 }  // namespace

@@ -53,6 +53,11 @@ std::vector<Measurement> bareCircle(const CheckInput& in) {
   return {{.subjects = {}, .measured = circle.radius * 2, .places = across(circle)}};
 }
 
+std::vector<Measurement> dressingSpace(const CheckInput& in) {
+  if (yesNo(in.layout.option.room.facts, "compartment") == true) return {};
+  return bareCircle(in);
+}
+
 std::vector<Measurement> ceilingHeight(const CheckInput& in) {
   if (in.layout.room.empty()) return {};
   Measurement m{.subjects = {}, .measured = std::nullopt, .places = {pointAt(centroidOf(in.layout.room))}};

@@ -10,8 +10,9 @@ namespace elbowroom::checks {
 std::vector<Measurement> turningSpace(const CheckInput&);
 // The same, only for a plan that names a person with a wheelchair.
 std::vector<Measurement> turningSpaceForChair(const CheckInput&);
-// Diameter of the largest circle on the bare floor.
+// Diameter of the largest circle on the bare floor; the second not in a toilet compartment, where nobody dresses.
 std::vector<Measurement> bareCircle(const CheckInput&);
+std::vector<Measurement> dressingSpace(const CheckInput&);
 // Stated ceiling height; unset when the plan does not state it.
 std::vector<Measurement> ceilingHeight(const CheckInput&);
 

@@ -36,4 +36,25 @@ std::vector<Measurement> doorLeaves(const CheckInput& in) {
   return found;
 }
 
+std::vector<Measurement> compartmentDoors(const CheckInput& in) {
+  if (yesNo(in.layout.option.room.facts, "compartment") != true) return {};
+  std::vector<Measurement> found;
+  for (const PlacedOpening& o : in.layout.openings) {
+    if (o.opening.kind != OpeningKind::door) continue;
+    found.push_back(
+        {.subjects = {o.opening.id}, .measured = !o.leaves_inside, .places = {lineFrom(o.left, o.right)}});
+  }
+  return found;
+}
+
+std::vector<Measurement> slipResistantFloor(const CheckInput& in) {
+  if (in.layout.room.empty()) return {};
+  Measurement m{.subjects = {}, .measured = std::nullopt, .places = {pointAt(centroidOf(in.layout.room))}};
+  if (const auto stated = yesNo(in.layout.option.room.facts, "slip_resistant_floor"))
+    m.measured = *stated;
+  else
+    m.fact = "slip_resistant_floor";
+  return {m};
+}
+
 }  // namespace elbowroom::checks

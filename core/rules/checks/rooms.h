@@ -11,4 +11,9 @@ std::vector<Measurement> toiletRoomDepths(const CheckInput&);
 // Leaf width of each door, a length.
 std::vector<Measurement> doorLeaves(const CheckInput&);
 
+// Yes: a door of a room that is stated to be a toilet compartment swings out, folds or slides. One per door.
+std::vector<Measurement> compartmentDoors(const CheckInput&);
+// Yes: the floor is slip-resistant (room's fact slip_resistant_floor).
+std::vector<Measurement> slipResistantFloor(const CheckInput&);
+
 }  // namespace elbowroom::checks

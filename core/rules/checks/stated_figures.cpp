@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/plan/catalogue.h"
+#include "core/rules/checks/fans.h"
 #include "core/rules/checks/wet.h"
 
 namespace elbowroom::checks {
@@ -46,13 +47,15 @@ std::vector<Measurement> figures(const CheckInput& in, Wanted wanted, std::strin
   return found;
 }
 
-bool isFan(const CeilingItem& item) { return item.kind == "fan"; }
+const Facts& factsOfFan(const Layout& layout, const ElementId& id) {
+  if (const CeilingItem* item = findCeilingItem(layout.option, id)) return item->facts;
+  return findWallItem(layout.option, id)->facts;
+}
 
 std::vector<Measurement> ofFans(const CheckInput& in, std::string_view key, Ask ask) {
   std::vector<Measurement> found;
-  for (const CeilingItem& item : in.layout.option.on_ceiling) {
-    if (!isFan(item)) continue;
-    Measurement m{.subjects = {item.id}, .measured = stated(item.facts, key), .places = {pointAt(item.at)}};
+  for (const FanThere& fan : fansOf(in.layout)) {
+    Measurement m{.subjects = {fan.id}, .measured = stated(*fan.facts, key), .places = {fan.place}};
     if (!m.measured && ask == Ask::no) continue;
     if (!m.measured) m.fact = key;
     found.push_back(std::move(m));
@@ -105,10 +108,10 @@ std::vector<Measurement> fanFlows(const CheckInput& in) {
   std::vector<Measurement> found = ofFans(in, "flow_cfm", Ask::yes);
   for (Measurement& m : found) {
     if (!m.measured || in.rule == nullptr) continue;
-    const CeilingItem* fan = findCeilingItem(in.layout.option, m.subjects.front());
+    const Facts& fan = factsOfFan(in.layout, m.subjects.front());
     const Amount flow = std::get<Amount>(*m.measured), now_and_then = std::get<Amount>(in.rule->limit);
     const Amount always = std::min(now_and_then, Amount::of(20));
-    const auto runs_always = yesNo(fan->facts, "continuous");
+    const auto runs_always = yesNo(fan, "continuous");
     if (runs_always == true) {
       m.limit = always;
       m.detail = "fan-runs-always";
@@ -134,8 +137,7 @@ std::vector<Measurement> fanOutletBoundaries(const CheckInput& in) {
 std::vector<Measurement> fanOutletIntakes(const CheckInput& in) {
   std::vector<Measurement> found = ofFans(in, "outlet_from_intake", Ask::no);
   for (Measurement& m : found) {
-    const CeilingItem* fan = findCeilingItem(in.layout.option, m.subjects.front());
-    const auto above = lengthOf(fan->facts, "outlet_above_intake");
+    const auto above = lengthOf(factsOfFan(in.layout, m.subjects.front()), "outlet_above_intake");
     if (!above || in.rule == nullptr || in.rule->sizes.empty() || *above < in.rule->sizes[0]) continue;
     if (std::get<Length>(*m.measured) >= limitOf(in)) continue;
     m.measured = above;
@@ -177,6 +179,34 @@ std::vector<Measurement> pumpPanels(const CheckInput& in) {
   return figures(
       in, [](const PlacedFixture& f) { return isBath(f) && yesNo(f.fixture.facts, "pumped") == true; },
       "access_panel", Ask::yes);
+}
+
+std::vector<Measurement> panelsThere(const CheckInput& in) {
+  std::vector<Measurement> found;
+  for (const PlacedFixture& f : in.layout.fixtures) {
+    if (!counts(f) || !showerOrBath(f)) continue;
+    const auto& items = in.layout.on_walls;
+    const bool on_wall = std::any_of(items.begin(), items.end(), [&](const PlacedWallItem& i) {
+      return i.item.kind == "access-panel" && i.item.status != Status::remove && i.wall >= 0 && i.wall == f.wall;
+    });
+    const auto side = lengthOf(f.fixture.facts, "access_panel");
+    Measurement m = of(f);
+    if (on_wall || side)
+      m.measured = on_wall || *side > Length{};
+    else
+      m.fact = "access_panel";
+    found.push_back(std::move(m));
+  }
+  return found;
+}
+
+std::vector<Measurement> roughIns(const CheckInput& in) {
+  return figures(
+      in, [](const PlacedFixture& f) { return f.fixture.kind == FixtureKind::toilet; }, "rough_in", Ask::yes);
+}
+
+std::vector<Measurement> showerSeatDepths(const CheckInput& in) {
+  return figures(in, isShower, "seat_depth", Ask::no);
 }
 
 std::vector<Measurement> neededFixtures(const CheckInput& in) {

@@ -84,7 +84,7 @@ std::optional<HeadPlace> headOf(const Layout& layout, const PlacedFixture& f) {
       return HeadPlace{item.id, wall->at(item.along), wall->inward};
   }
   for (const CeilingItem& item : layout.option.on_ceiling)
-    if (item.kind == "head" && contains(f.footprint, item.at))
+    if ((item.kind == "shower-head" || item.kind == "head") && contains(f.footprint, item.at))
       return HeadPlace{item.id, item.at, std::nullopt};
   return std::nullopt;
 }
@@ -181,6 +181,24 @@ std::vector<Measurement> seatLeavesSide(const CheckInput& in) {
 
 std::vector<Measurement> wallFinishes(const CheckInput& in) { return finishes(in, false); }
 std::vector<Measurement> wallFinishesAboveDrain(const CheckInput& in) { return finishes(in, true); }
+
+std::vector<Measurement> wallFinishesAboveHead(const CheckInput& in) {
+  std::vector<Measurement> found = finishes(in, false);
+  for (Measurement& m : found) {
+    const PlacedWallItem* head = nullptr;
+    for (const PlacedWallItem& i : in.layout.on_walls)
+      if (i.item.kind == "shower-head" && i.item.shower == m.subjects.front()) head = &i;
+    if (!m.measured) continue;
+    if (head == nullptr) {
+      m.measured.reset();
+      m.detail = "head-not-placed";
+      continue;
+    }
+    m.measured = std::get<Length>(*m.measured) - (head->bottom + head->top) / 2;
+    m.subjects.push_back(head->item.id);
+  }
+  return found;
+}
 
 std::vector<Measurement> headsAwayFromEntry(const CheckInput& in) {
   std::vector<Measurement> found;

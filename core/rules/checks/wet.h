@@ -38,6 +38,8 @@ std::vector<Measurement> seatLeavesSide(const CheckInput&);
 // Height of the waterproof wall finish above the floor, and above the drain of a shower; lengths.
 std::vector<Measurement> wallFinishes(const CheckInput&);
 std::vector<Measurement> wallFinishesAboveDrain(const CheckInput&);
+// How far it rises above the middle of the shower head on the wall, a length.
+std::vector<Measurement> wallFinishesAboveHead(const CheckInput&);
 // Yes: the head does not spray at an entry. Showers; asked where no head is placed.
 std::vector<Measurement> headsAwayFromEntry(const CheckInput&);
 

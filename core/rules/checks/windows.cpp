@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/rules/checks/common.h"
+#include "core/rules/checks/fans.h"
 
 namespace elbowroom::checks {
 
@@ -12,13 +13,6 @@ using namespace literals;
 constexpr Length kBefore = 6_in;  // what stands nearer than this before a window is in its way
 
 bool isWindow(const PlacedOpening& o) { return o.opening.kind == OpeningKind::window; }
-
-bool hasFan(const Option& option) {
-  return std::any_of(option.on_ceiling.begin(), option.on_ceiling.end(),
-                     [](const CeilingItem& i) { return i.kind == "fan"; }) ||
-         std::any_of(option.on_walls.begin(), option.on_walls.end(),
-                     [](const WallItem& i) { return i.kind == "exhaust" && i.status != Status::remove; });
-}
 
 struct Glass {
   Area most;
@@ -33,7 +27,7 @@ Glass glassOf(const Opening& o) {
 // Sum over the windows; `part` gives a window's share of its glass, nullopt where it is not stated.
 template <typename Part>
 std::vector<Measurement> sumOfWindows(const CheckInput& in, Part part, const char* part_fact) {
-  if (in.layout.room.empty() || hasFan(in.layout.option)) return {};
+  if (in.layout.room.empty() || !fansOf(in.layout).empty()) return {};
   Measurement m;
   Area known, most;
   ElementId open;

@@ -12,13 +12,14 @@ Rule dressingCircle() {
       .level = Level::advised,
       .compare = Compare::atLeast,
       .limit = 42_in,
-      .measure = checks::bareCircle,
+      .measure = checks::dressingSpace,
       .source = {.document = "Trade article on the placement of bath fixtures",
                  .edition = "",
                  .section = "",
                  .read_at = "supplyht.com article 92491 (42 to 48 in)"},
       .grade = Grade::verifiedSecondHand,
       .why = "Arms and towels swing wide; below this one dresses in the hall.",
+      .variants = {{.setting = "figures", .value = "ample", .limit = 48_in}},
   };
 }
 

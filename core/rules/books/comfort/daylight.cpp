@@ -1,0 +1,25 @@
+#include "core/rules/checks/lights.h"
+
+namespace elbowroom::comfort {
+
+Rule daylight() {
+  return {
+      .id = "daylight",
+      .book = "comfort",
+      .title = "glass for daylight",
+      .level = Level::advised,
+      .compare = Compare::atLeast,
+      .limit = Area::fromSquareInches(432),
+      .measure = checks::daylight,
+      .source = {.document = "IRC",
+                 .edition = "2012 and later",
+                 .section = "R303.3",
+                 .read_at = "jfjm100.com guideline 26 and howtolookatahouse.com, 2022: 3 sq ft of glass; "
+                            "held here as advice also for a room with a fan"},
+      .grade = Grade::verifiedSecondHand,
+      .why = "Daylight shows a face as others see it.",
+      .mends = {Mend::state},
+  };
+}
+
+}  // namespace elbowroom::comfort
