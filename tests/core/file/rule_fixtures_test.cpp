@@ -43,6 +43,7 @@ const std::map<std::string, std::set<std::string>> kCompanions{
     {"comfort/toilet-knees", {"toilet-clear-front"}},
     {"comfort/toilet-elbows", {"toilet-centreline-side"}},
     {"comfort/bath-kneel", {"bath-clear-front"}},
+    {"comfort/basin-wall-per-user", {"basin-spacing"}},
     {"comfort/toilet-compartment-width", {"toilet-centreline-side"}},
     // What is too small for a compartment is too small for the space about its toilet, or to turn in.
     {"us-access/toilet-compartment-width", {"toilet-clearance", "turning-space"}},

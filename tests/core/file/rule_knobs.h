@@ -45,7 +45,13 @@ inline void betweenWalls(Plan& plan, Length width) {
 inline void heightOfFirst(Plan& plan, Length height) { first(plan).height = height; }
 inline void widthOfFirst(Plan& plan, Length width) { first(plan).width = width; }
 inline void paneDoor(Plan& plan, Length door) { first(plan).glass.at(0).door = door; }
-inline void lowestAtTheWall(Plan& plan, Length low) { plan.options[0].room.ceiling.slopes.at(0).low = low; }
+// The slope then rises by 1 in each inch and passes through this height so far from its wall.
+inline void slopeThrough(Plan& plan, Length height, Length from_wall) {
+  Ceiling& ceiling = plan.options[0].room.ceiling;
+  CeilingSlope& slope = ceiling.slopes.at(0);
+  slope.low = height - from_wall;
+  ceiling.height = slope.low + slope.run;
+}
 
 // Changes the one figure that the plan states under this key, wherever it stands.
 inline void state(Plan& plan, const std::string& key, Length figure) {
@@ -137,14 +143,10 @@ inline Knob knobOf(const std::string& rule_id) {
        }},
       {"shower-wall-finish-drain",  // the curb is 1 in higher above the floor than above the drain
        [](Plan& p, Length above) { first(p).facts["wet_wall_height"] = above + 1_in; }},
-      {"ceiling-over-shower", lowestAtTheWall},
-      {"ceiling-before-fixture",  // the slope rises by 1 in each inch; the bowl reaches 28 in from the wall
-       [](Plan& p, Length height) {
-         Ceiling& ceiling = p.options[0].room.ceiling;
-         ceiling.height = height + 32_in;
-         ceiling.slopes.at(0).low = height - 28_in;
-         ceiling.slopes.at(0).run = 60_in;
-       }},
+      {"ceiling-over-shower",  // the square at the head begins 3 in from the wall
+       [](Plan& p, Length height) { slopeThrough(p, height, 3_in); }},
+      {"ceiling-before-fixture",  // middle of the floor before the bowl: 28 in and half of 21 in from the wall
+       [](Plan& p, Length height) { slopeThrough(p, height, 38.5_in); }},
       {"basin-bend", depthBeforeFirst},
       {"toilet-knees", depthBeforeFirst},
       {"bath-kneel", depthBeforeFirst},

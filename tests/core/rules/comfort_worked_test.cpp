@@ -133,7 +133,7 @@ TEST(ComfortWorked, T12StepAtTheDoor) {
   room.option().room.facts["floor_build_up"] = 1.25_in;
   EXPECT_EQ(room.outcome(kBook, "door-step"), Outcome::shortfall);
   const Finding f = room.findings(kBook, "door-step")[0];
-  EXPECT_NE(textOf(f, room.option(), Unit::inches).detail.find("15"), std::string::npos);
+  EXPECT_NE(textOf(f, room.option(), Unit::inches).detail.find("1'-3\" (381 mm)"), std::string::npos);
 }
 
 // T13, IRC R502.8.1: d/6 deep, d/3 long, d/4 at the end. A notch of 36 in is too long for any joist.
@@ -285,7 +285,7 @@ TEST(ComfortWorked, T26T27T28ColdWaterInThePipe) {
   EXPECT_NEAR(checks::waitFor(long_run, Amount{1800}).value(), 25.0, 0.05);
   const double plastic = checks::ouncesIn({{"pex-1/2", 40_in * 12}});
   EXPECT_NEAR(plastic, 47.2, 0.05);
-  EXPECT_NEAR(checks::waitFor(plastic, Amount{2500}).value(), 8.9, 0.05);
+  EXPECT_NEAR(checks::waitFor(plastic, Amount{2500}).value(), 8.85, 0.005);  // printed as 8.9
   const double riser = checks::ouncesIn({{"copper-l-1/2", 4_in * 12}});
   EXPECT_NEAR(riser, 6.2, 0.05);
   EXPECT_NEAR(checks::waitFor(riser, Amount{2500}).value(), 1.2, 0.05);

@@ -6,7 +6,7 @@ Rule daylight() {
   return {
       .id = "daylight",
       .book = "comfort",
-      .title = "glass for daylight",
+      .title = "glass of the windows",
       .level = Level::advised,
       .compare = Compare::atLeast,
       .limit = Area::fromSquareInches(432),
