@@ -34,6 +34,10 @@ inline void centreOnWall(Plan& plan, Length centre) {
   item.bottom = centre - item.height / 2;
 }
 
+inline void receptacleBeforeBath(Plan& plan, Length off) {
+  plan.options[0].on_walls.at(0).along = 60_in - 1.375_in - off;
+}
+
 inline void topOnWall(Plan& plan, Length top) {
   WallItem& item = plan.options[0].on_walls.at(0);
   item.bottom = top - item.height;
@@ -198,12 +202,23 @@ inline Knob knobOf(const std::string& rule_id) {
        [](Plan& p, Length there) { p.options[0].openings.at(0).along = 96_in - there + 15_in; }},
       {"slide-needs-wall",  // and here covers the opening by 2 in at each side
        [](Plan& p, Length there) { p.options[0].openings.at(0).along = 96_in - there - 13_in; }},
+      // Bowl of 16 in whose right edge is 32 in along the wall; counter 34 in high, receptacle 4.5 in.
+      {"basin-receptacle-distance", [](Plan& p, Length off) { p.options[0].on_walls.at(0).along = 32_in + off; }},
+      {"basin-receptacle-drop", [](Plan& p, Length below) { centreOnWall(p, 34_in - below); }},
+      {"basin-receptacle-rise", [](Plan& p, Length above) { centreOnWall(p, 34_in + above); }},
+      // Bath from 60 in along the wall; receptacle 2 3/4 in wide, lamp 6 in.
+      {"receptacle-off-water", receptacleBeforeBath},
+      {"receptacle-off-water-2020", receptacleBeforeBath},
+      {"receptacle-below-rim", receptacleBeforeBath},
+      {"light-off-water", [](Plan& p, Length off) { p.options[0].on_ceiling.at(0).at.x = 57_in - off; }},
+      {"toilet-seat-reach", [](Plan& p, Length off) { p.options[0].on_walls.at(0).along = 50_in + off; }},
       {"recess-depth", [](Plan& p, Length deep) { p.options[0].on_walls.at(0).depth = deep; }},
   };
   // Rules that hold a stated figure against their limit, by the fact that states it.
   static const std::map<std::string, std::string> stated{
       {"access-panel", "access_panel"},
       {"pump-panel", "access_panel"},
+      {"bath-pump-receptacle", "pump_receptacle"},
       {"fan-outlet-boundary", "outlet_from_boundary"},
       {"fan-outlet-intake", "outlet_from_intake"},
       {"fan-outlet-opening", "outlet_from_opening"},
