@@ -15,6 +15,15 @@ struct PutFixtures { std::vector<Fixture> fixtures; };
 struct PutOpenings { std::vector<Opening> openings; };
 struct PutWallItems { std::vector<WallItem> items; };
 struct PutCeilingItems { std::vector<CeilingItem> items; };
+// Things of several kinds in one edit.
+struct PutThings {
+  std::vector<Fixture> fixtures;
+  std::vector<Opening> openings;
+  std::vector<WallItem> on_walls;
+  std::vector<CeilingItem> on_ceiling;
+  std::size_t size() const { return fixtures.size() + openings.size() + on_walls.size() + on_ceiling.size(); }
+  bool empty() const { return size() == 0; }
+};
 // States a fact of the thing with this id (empty: of the room); nullopt: no longer stated. The key must be in the
 // catalogue for that kind of element.
 struct StateFact { ElementId id; std::string key; std::optional<FactValue> value; };
@@ -49,7 +58,7 @@ struct SetNorth { std::optional<Angle> north; };      // whole plan
 using Change = std::variant<PutFixtures, PutOpenings, PutWallItems, RemoveElements, SetRoom, PutWall, MoveCorner,
                             MoveWall, SplitWall, RemoveCorner, SetCeiling, AddOption, RemoveOption, RenameOption,
                             SetTitle, SetUnit, SetBooks, SetPeople, SetNorth, PutCeilingItems, StateFact,
-                            Acknowledge, AnswerWish, SetBookSetting, ChangeRule, SetTolerance>;
+                            Acknowledge, AnswerWish, SetBookSetting, ChangeRule, SetTolerance, PutThings>;
 
 struct Edit {
   std::size_t option = 0;

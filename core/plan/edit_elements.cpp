@@ -39,6 +39,14 @@ Refusal change(Option& option, const PutCeilingItems& c) {
   return {};
 }
 
+Refusal change(Option& option, const PutThings& c) {
+  put(option.fixtures, c.fixtures);
+  put(option.openings, c.openings);
+  put(option.on_walls, c.on_walls);
+  put(option.on_ceiling, c.on_ceiling);
+  return {};
+}
+
 Refusal change(Option& option, const RemoveElements& c) {
   for (const ElementId& id : c.ids) {
     if (findWall(option, id))

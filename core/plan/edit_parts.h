@@ -17,6 +17,7 @@ Refusal change(Option&, const PutFixtures&);
 Refusal change(Option&, const PutOpenings&);
 Refusal change(Option&, const PutWallItems&);
 Refusal change(Option&, const PutCeilingItems&);
+Refusal change(Option&, const PutThings&);
 Refusal change(Option&, const StateFact&);
 Refusal change(Option&, const Acknowledge&);
 Refusal change(Option&, const AnswerWish&);

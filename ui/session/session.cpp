@@ -144,6 +144,11 @@ void Session::select(std::set<ElementId> ids) {
   emit selectionChanged();
 }
 
+void Session::setCopied(Copies copies) {
+  copied_ = std::move(copies);
+  emit copiedChanged();
+}
+
 void Session::lightFinding(int index) {
   if (index < -1 || index >= static_cast<int>(report_.findings.size())) index = -1;
   if (index == lit_) return;
@@ -162,6 +167,8 @@ void Session::setPreview(const Change& change, std::optional<Finding> then) {
   if (const auto* put = std::get_if<PutOpenings>(&change)) add(put->openings);
   if (const auto* put = std::get_if<PutWallItems>(&change)) add(put->items);
   if (const auto* put = std::get_if<PutCeilingItems>(&change)) add(put->items);
+  if (const auto* put = std::get_if<PutThings>(&change))
+    add(put->fixtures), add(put->openings), add(put->on_walls), add(put->on_ceiling);
   preview_ = std::move(preview);
   emit previewChanged();
 }

@@ -225,7 +225,8 @@ inline Change RandomEdits::anyChange(const Plan& plan, const Option& option) {
     return PutFixtures{fixtures};
   }
   if (dice < 36) return PutOpenings{{anyOpening(option)}};
-  if (dice < 42) return PutWallItems{{anyItem(option)}};
+  if (dice < 40) return PutWallItems{{anyItem(option)}};
+  if (dice < 42) return PutThings{{anyFixture(option)}, {anyOpening(option)}, {anyItem(option)}, {}};
   if (dice < 47) return RemoveElements{{anyElement(option)}};
   if (dice < 78) return anyRoomChange(option);
   if (dice < 88) return anySaying(option);

@@ -1,0 +1,124 @@
+#include "core/plan/copies.h"
+
+#include <algorithm>
+#include <array>
+#include <map>
+
+#include "core/geometry/measure.h"
+#include "core/plan/snap_wall_item.h"
+
+namespace elbowroom {
+namespace {
+
+using namespace literals;
+
+struct Sizes {
+  Length aside, gap;
+};
+Sizes sizesIn(Unit unit) { return unit == Unit::inches ? Sizes{6_in, 2_in} : Sizes{150_mm, 50_mm}; }
+
+void placeFixtures(const Copies& copies, Option& scratch, PutThings& put, Length aside,
+                   std::map<ElementId, ElementId>& copy_of) {
+  for (const PlacedFixture& original : copies.fixtures) {
+    Fixture copy = original.fixture;
+    copy.id = freshId(scratch, copy.id.text);
+    copy_of[original.fixture.id] = copy.id;
+    if (auto* on_wall = std::get_if<OnWall>(&copy.placement); on_wall && findWall(scratch, on_wall->wall)) {
+      on_wall->along += copy.width;
+    } else if (on_wall) {
+      copy.placement = Standing{original.center, original.facing.angle() + 90_deg};
+    } else if (auto* standing = std::get_if<Standing>(&copy.placement)) {
+      standing->at = standing->at + Vector{aside, -aside};
+    }
+    scratch.fixtures.push_back(copy);
+    put.fixtures.push_back(std::move(copy));
+  }
+}
+
+Length leftOf(const WallItem& i) { return i.along - i.width / 2; }
+Length rightOf(const WallItem& i) { return leftOf(i) + i.width; }
+
+// By how much things of one wall go along it, together.
+Length shiftOf(const std::vector<WallItem>& items, const Layout& into, const WallFrame& wall, Length gap) {
+  Length left = leftOf(items.front()), right = rightOf(items.front());
+  bool taken = false;
+  const std::vector<WallBox> there = wallBoxesOn(into, wall.id);
+  for (const WallItem& i : items) {
+    left = std::min(left, leftOf(i)), right = std::max(right, rightOf(i));
+    for (const WallBox& box : there)
+      taken |= findWallItem(into.option, box.id) && box.left < rightOf(i) && leftOf(i) < box.right &&
+               box.low < i.bottom + i.height && i.bottom < box.high;
+  }
+  const Length by = right - left + gap;
+  if (taken && right + by <= wall.length) return by;
+  if (taken && left - by >= Length{}) return -by;
+  // No place beside it: as far as the wall goes, over what is there.
+  const Length wanted = taken ? by : Length{};
+  return std::max(std::min(wanted, wall.length - right), -left);
+}
+
+void placeOnWalls(const Copies& copies, const Layout& into, const ElementId& onto, Option& scratch, PutThings& put,
+                  Length gap, const std::map<ElementId, ElementId>& copy_of) {
+  if (into.walls.empty()) return;
+  std::map<ElementId, std::vector<WallItem>> by_wall;
+  for (WallItem copy : copies.on_walls) {
+    if (!onto.empty()) copy.wall = onto;
+    if (!findWallFrame(into, copy.wall)) copy.wall = into.walls.front().id;
+    by_wall[copy.wall].push_back(std::move(copy));
+  }
+  for (auto& [wall, items] : by_wall) {
+    const WallFrame& frame = *findWallFrame(into, wall);
+    const Length by = shiftOf(items, into, frame, gap);
+    for (WallItem& copy : items) {
+      copy.id = freshId(scratch, copy.id.text);
+      const Length half = std::min(copy.width, frame.length) / 2;
+      copy.along = std::clamp(copy.along + by, half, frame.length - half);
+      if (const auto same = copy_of.find(copy.shower); same != copy_of.end()) copy.shower = same->second;
+      if (!findFixture(scratch, copy.shower)) copy.shower = {};
+      scratch.on_walls.push_back(copy);
+      put.on_walls.push_back(std::move(copy));
+    }
+  }
+}
+
+void placeOnCeiling(const Copies& copies, const Layout& into, Option& scratch, PutThings& put, Length aside) {
+  for (CeilingItem copy : copies.on_ceiling) {
+    copy.id = freshId(scratch, copy.id.text);
+    const Point from = copy.at;
+    copy.at = from + Vector{aside, -aside};
+    for (const Vector by : {Vector{aside, -aside}, {-aside, -aside}, {-aside, aside}, {aside, aside}})
+      if (!into.room.empty() && contains(into.room, from + by)) {
+        copy.at = from + by;
+        break;
+      }
+    scratch.on_ceiling.push_back(copy);
+    put.on_ceiling.push_back(std::move(copy));
+  }
+}
+
+}  // namespace
+
+Copies copiesOf(const Layout& layout, std::span<const ElementId> ids) {
+  const auto chosen = [&](const ElementId& id) { return std::find(ids.begin(), ids.end(), id) != ids.end(); };
+  Copies copies;
+  for (const PlacedFixture& f : layout.fixtures)
+    if (chosen(f.fixture.id)) copies.fixtures.push_back(f);
+  for (const WallItem& i : layout.option.on_walls)
+    if (chosen(i.id)) copies.on_walls.push_back(i);
+  for (const CeilingItem& i : layout.option.on_ceiling)
+    if (chosen(i.id)) copies.on_ceiling.push_back(i);
+  return copies;
+}
+
+PutThings putDown(const Copies& copies, const Layout& into, const ElementId& wall) {
+  PutThings put;
+  Option scratch = into.option;  // fresh ids must not repeat among the copies
+  const Sizes sizes = sizesIn(into.settings.unit);
+  std::map<ElementId, ElementId> copy_of;
+  placeFixtures(copies, scratch, put, sizes.aside, copy_of);
+  placeOnWalls(copies, into, wall, scratch, put, sizes.gap, copy_of);
+  placeOnCeiling(copies, into, scratch, put, sizes.aside);
+  return put;
+}
+
+}  // namespace elbowroom
