@@ -15,15 +15,8 @@ struct Silhouette {
   bool stated = true;  // its height
 };
 
-double usualHeight(const Fixture& fixture) {
-  const Fixture usual = typicalFixture(fixture.kind, Option{});
-  if (usual.height) return usual.height->inches();
-  return fixture.kind == FixtureKind::shower ? 78 : 34;
-}
-
 Silhouette silhouetteOf(const Fixture& fixture, double left, double right) {
-  return {left, right, fixture.height ? fixture.height->inches() : usualHeight(fixture),
-          fixture.height.has_value()};
+  return {left, right, heightOf(fixture).inches(), fixture.height.has_value()};
 }
 
 Role outlineRole(const Fixture& fixture, const Silhouette& s) {

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "core/plan/bays.h"
+
 namespace elbowroom {
 namespace {
 
@@ -127,19 +129,14 @@ std::vector<WallItem> atHeight(const Layout& layout, std::span<const ElementId> 
 }
 
 std::vector<WallItem> intoBay(const Layout& layout, const ElementId& id) {
-  const WallItem* item = findWallItem(layout.option, id);
-  const Wall* wall = item ? findWall(layout.option, item->wall) : nullptr;
-  const WallFrame* frame = item ? findWallFrame(layout, item->wall) : nullptr;
-  if (!wall || !frame || !wall->studs || wall->studs->spacing < 1_in) return {};
-  WallItem moved = *item;
-  bool found = false;
-  const Length half = item->width / 2;
-  Length at = wall->studs->first - wall->studs->spacing / 2;
-  for (; at < frame->length; at += wall->studs->spacing) {
-    if (at < half || at > frame->length - half) continue;
-    if (!found || abs(at - item->along) < abs(moved.along - item->along)) moved.along = at, found = true;
-  }
-  return found ? changedOnly(layout, {moved}) : std::vector<WallItem>{};
+  const auto placed = std::find_if(layout.on_walls.begin(), layout.on_walls.end(),
+                                   [&](const PlacedWallItem& i) { return i.item.id == id; });
+  if (placed == layout.on_walls.end()) return {};
+  const auto fit = bayFit(layout, *placed);
+  if (!fit || !fit->move) return {};
+  WallItem moved = placed->item;
+  moved.along += *fit->move;
+  return changedOnly(layout, {moved});
 }
 
 }  // namespace elbowroom

@@ -23,7 +23,8 @@ std::vector<WallItem> wallToWall(const Layout&, const ElementId& item);
 std::vector<WallItem> counterToCeiling(const Layout&, const ElementId& item);
 // With its middle at this height, as far as floor and ceiling allow, set for that person.
 std::vector<WallItem> atHeight(const Layout&, std::span<const ElementId>, const HeightLine&);
-// Into the middle of the nearest stud bay; nothing where the studs are not known.
+// By the least way to where it stands in one stud bay (core/plan/bays.h). Nothing where it does already, where no bay
+// is wide enough, and where the studs are not known.
 std::vector<WallItem> intoBay(const Layout&, const ElementId& item);
 
 }  // namespace elbowroom

@@ -121,6 +121,13 @@ Opening typicalWindow(const Option& forIds) {
   return o;
 }
 
+Length heightOf(const Fixture& fixture) {
+  if (fixture.height) return *fixture.height;
+  // What closes a shower; a head hangs about there.
+  if (fixture.kind == FixtureKind::shower) return 78_in;
+  return typicalFixture(fixture.kind, Option{}).height.value_or(34_in);
+}
+
 std::span<const Length> stockLeafWidths() {
   static constexpr std::array<Length, 7> kWidths{18_in, 20_in, 24_in, 28_in, 30_in, 32_in, 36_in};
   return kWidths;

@@ -24,6 +24,8 @@ std::span<const Status> allStatuses();  // in the order in which forms offer the
 
 // A fixture of generic trade size (sizes and their grade: comfort.md section 12), placed at the origin.
 Fixture typicalFixture(FixtureKind, const Option& forIds);
+// As stated, else the usual one of its kind: what shows on the walls.
+Length heightOf(const Fixture&);
 // A 30 in leaf; double 48 in; surface sliding 36 in, for an opening of 32.
 Opening typicalDoor(DoorAction, const Option& forIds);
 Opening typicalWindow(const Option& forIds);

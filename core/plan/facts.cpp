@@ -119,6 +119,8 @@ constexpr std::array kFacts{
              "How far do its drawers or doors come out?"},
     FactInfo{"toe_depth", fixture, "vanity", length, "Toe space, depth", "How deep is its toe space?"},
     FactInfo{"toe_height", fixture, "vanity", length, "Toe space, height", "How high is its toe space?"},
+    FactInfo{"backsplash", fixture, "basin vanity", length, "Backsplash above its rim",
+             "How far does the backsplash rise above the rim?"},
     FactInfo{"rounded_corners", fixture, "vanity", yesNo, "Corners rounded",
              "Are the corners of its counter rounded or clipped?"},
     FactInfo{"for_two", fixture, "bath freestanding-bath", yesNo, "For two", "Is it meant for two people at a time?"},

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/plan/bays.h"
 #include "core/plan/snap_along.h"
 
 namespace elbowroom {
@@ -78,6 +79,7 @@ const Target* nearest(const std::vector<Target>& targets, Length wanted, Length 
 
 struct Problem {
   const Layout& layout;
+  int index;  // of the wall
   const WallFrame& wall;
   const WallBox& moving;
   std::vector<WallBox> others;
@@ -113,10 +115,11 @@ std::vector<Target> alongTargets(const Problem& p) {
       for (const Length at : {edge - p.half, edge + p.half})
         targets.push_back({at, {WallSnapReason::itemEdge, box.id, {}, upright(p, edge, box.high)}, 4});
   }
-  const Wall* wall = findWall(p.layout.option, p.wall.id);
-  if (wall && wall->studs && wall->studs->spacing > 0.5_in)
-    for (Length at = wall->studs->first - wall->studs->spacing / 2; at < p.wall.length; at += wall->studs->spacing)
-      if (at > Length{}) targets.push_back({at, {WallSnapReason::bayCentre, {}, {}, upright(p, at, p.height)}, 5});
+  if (const auto bays = baysOf(p.layout, p.index))
+    for (const WallSpan& bay : *bays) {
+      const Length at = (bay.from + bay.to) / 2;
+      targets.push_back({at, {WallSnapReason::bayCentre, {}, {}, upright(p, at, p.height)}, 5});
+    }
   return targets;
 }
 
@@ -158,7 +161,7 @@ WallSnapped snapOnWall(const Layout& layout, const WallBox& moving, Point wanted
   if (!at.wall) return snapped;
   const Length width = moving.right - moving.left;
   at = wallUnder(layout, at, width, wanted.x);
-  Problem p{layout, *at.wall, moving, wallBoxesOn(layout, at.wall->id), width / 2, moving.high - moving.low};
+  Problem p{layout, static_cast<int>(at.index), *at.wall, moving, wallBoxesOn(layout, at.wall->id), width / 2, moving.high - moving.low};
   std::erase_if(p.others, [&](const WallBox& box) { return box.id == moving.id; });
   snapped.wall = at.wall->id;
 

@@ -19,9 +19,7 @@ WallBox boxOf(const Opening& o) {
 
 WallBox boxOf(const WallFrame& wall, const PlacedFixture& f) {
   const Length at = dot(f.center - wall.from, wall.along), half = f.fixture.width / 2;
-  std::optional<Length> high = f.fixture.height;
-  if (!high) high = typicalFixture(f.fixture.kind, Option{}).height;
-  return {f.fixture.id, wall.id, at - half, at + half, Length{}, high.value_or(Length::fromInches(34))};
+  return {f.fixture.id, wall.id, at - half, at + half, Length{}, heightOf(f.fixture)};
 }
 
 }  // namespace

@@ -88,7 +88,9 @@ TEST(ArrangeWallItems, EyeLevelAndBays) {
   EXPECT_EQ(atHeight(t.layout(), b, {"Giant", 90_in})[0].bottom, 66_in);  // under the ceiling
   EXPECT_TRUE(intoBay(t.layout(), {"a"}).empty());
   t.room.option().room.walls[2].studs = Studs{8_in, 16_in};
-  EXPECT_EQ(intoBay(t.layout(), {"a"})[0].along, 16_in);
+  // 10 in wide at 10: its left edge goes to the stud's right face, 8 3/4 in.
+  EXPECT_EQ(intoBay(t.layout(), {"a"})[0].along, 13.75_in);
+  EXPECT_TRUE(intoBay(t.layout(), {"b"}).empty());  // 20 in wide: no bay takes it
 }
 
 }  // namespace
