@@ -6,18 +6,47 @@ namespace elbowroom {
 
 using namespace literals;
 
+namespace {
+constexpr Length kSeatedLow = 43_in, kSeatedHigh = 51_in;
+constexpr Length kCrown = Length::nanometres(112'268'000);  // crown above eye, 4.42 in, ANSUR II, computed
+}  // namespace
+
 Length mirrorTopFor(const Person& p) { return (eyeHeight(p) + p.stature) / 2; }
 Length mirrorFaceBottomFor(const Person& p) { return eyeHeight(p) - 2_in; }
 Length mirrorWaistBottomFor(const Person& p) { return (eyeHeight(p) + elbowHeight(p)) / 2; }
 
+HeightBand eyesOf(const Person& p) {
+  if (p.chair) return {kSeatedLow, kSeatedHigh};
+  return {eyeHeight(p), eyeHeight(p)};
+}
+
+std::optional<MirrorEdges> mirrorEdgesFor(const std::vector<const Person*>& people) {
+  std::optional<MirrorEdges> edges;
+  for (const Person* p : people) {
+    const HeightBand eyes = eyesOf(*p);
+    const Length top = p->chair ? eyes.high + kCrown / 2 : mirrorTopFor(*p);
+    const Length bottom = p->chair ? eyes.low - 2_in : p->child ? mirrorFaceBottomFor(*p) : mirrorWaistBottomFor(*p);
+    edges = edges ? MirrorEdges{std::max(edges->top_at_least, top), std::min(edges->bottom_at_most, bottom)}
+                  : MirrorEdges{top, bottom};
+  }
+  return edges;
+}
+
+std::optional<HeightBand> mirrorBottomsFor(const std::vector<const Person*>& people, Length height) {
+  const auto edges = mirrorEdgesFor(people);
+  if (!edges || edges->top_at_least - height > edges->bottom_at_most) return std::nullopt;
+  return HeightBand{std::max(Length{}, edges->top_at_least - height), edges->bottom_at_most};
+}
+
 std::optional<HeightBand> eyesWithin(const std::vector<const Person*>& people, Length height) {
   if (people.empty()) return std::nullopt;
-  Length low = eyeHeight(*people[0]), high = low;
+  HeightBand eyes{eyesOf(*people[0]).high, eyesOf(*people[0]).low};
   for (const Person* p : people) {
-    low = std::min(low, eyeHeight(*p));
-    high = std::max(high, eyeHeight(*p));
+    // Somebody seated may be anywhere between: the thing has to reach that stretch.
+    eyes.low = std::min(eyes.low, eyesOf(*p).high);
+    eyes.high = std::max(eyes.high, eyesOf(*p).low);
   }
-  const HeightBand band{high - height / 2, low + height / 2};
+  const HeightBand band{eyes.high - height / 2, eyes.low + height / 2};
   if (band.low > band.high) return std::nullopt;
   return band;
 }

@@ -13,6 +13,17 @@ Length mirrorTopFor(const Person&);          // head: (eye + stature) / 2
 Length mirrorFaceBottomFor(const Person&);   // face: (eye + chin) / 2, chin 4 in below the eye (T19's child)
 Length mirrorWaistBottomFor(const Person&);  // to the waist, taken at the elbow: (eye + elbow) / 2, derived
 
+// Where somebody's eyes may be: one height standing, 43 to 51 in in a wheelchair (1991 ADA Standards A4.2.4 and
+// Figure A3).
+HeightBand eyesOf(const Person&);
+// What a mirror has to reach to show everybody: the top the tallest one's head, the lower edge the waist of those who
+// stand and the face of children and of people in wheelchairs.
+struct MirrorEdges {
+  Length top_at_least, bottom_at_most;
+};
+std::optional<MirrorEdges> mirrorEdgesFor(const std::vector<const Person*>& people);  // nullopt: nobody
+// The heights of the lower edge at which a mirror this high shows everybody so; none: nullopt.
+std::optional<HeightBand> mirrorBottomsFor(const std::vector<const Person*>& people, Length height);
 // The heights of a centreline at which a thing this high has everybody's eyes within it; none: nullopt.
 std::optional<HeightBand> eyesWithin(const std::vector<const Person*>& people, Length height);
 

@@ -31,5 +31,37 @@ TEST(Sight, OneLightForTwoPairsOfEyes) {
       << "9 in is less than the 9.35 in between the eyes";
 }
 
+// 1991 ADA Standards A4.2.4 and Figure A3: eyes of somebody in a wheelchair at 43 to 51 in.
+TEST(Sight, ALightReachesTheEyesOfSomebodyInAWheelchair) {
+  Person seated = person(66_in);
+  seated.chair = Chair{26_in, 48_in, {}};
+  const Person small = person(64_in);  // eyes 59.84
+  EXPECT_EQ(eyesOf(seated).low, 43_in);
+  EXPECT_EQ(eyesOf(seated).high, 51_in);
+  const auto alone = eyesWithin({&seated}, 12_in);
+  ASSERT_TRUE(alone);
+  EXPECT_EQ(alone->low, 37_in);
+  EXPECT_EQ(alone->high, 57_in);
+  const auto both = eyesWithin({&small, &seated}, 12_in);  // 59.84 - 6 to 51 + 6
+  ASSERT_TRUE(both);
+  EXPECT_NEAR(both->low.inches(), 53.84, 0.01);
+  EXPECT_EQ(both->high, 57_in);
+  EXPECT_EQ(eyesWithin({&small, &seated}, 8_in), std::nullopt);
+}
+
+TEST(Sight, AMirrorForAllOrForNone) {
+  const Person tall = person(74_in), child = person(40.1_in, true);
+  const auto edges = mirrorEdgesFor({&tall, &child});
+  ASSERT_TRUE(edges);
+  EXPECT_NEAR(edges->top_at_least.inches(), 71.6, 0.06);    // T20
+  EXPECT_NEAR(edges->bottom_at_most.inches(), 33.8, 0.05);  // T19
+  const auto band = mirrorBottomsFor({&tall, &child}, 40_in);
+  ASSERT_TRUE(band);
+  EXPECT_NEAR(band->low.inches(), 31.6, 0.06);
+  EXPECT_NEAR(band->high.inches(), 33.8, 0.05);
+  EXPECT_EQ(mirrorBottomsFor({&tall, &child}, 36_in), std::nullopt);
+  EXPECT_EQ(mirrorBottomsFor({}, 36_in), std::nullopt);
+}
+
 }  // namespace
 }  // namespace elbowroom
