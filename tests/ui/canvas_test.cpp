@@ -1,4 +1,5 @@
 // Drives the plan with real mouse and key events on the offscreen platform.
+#include "ui/session/selected.h"
 #include "ui/canvas/plan_canvas.h"
 
 #include <gtest/gtest.h>
@@ -338,7 +339,7 @@ TEST_F(CanvasTest, TabWalksTheElementsAndDeleteRemoves) {
   for (int i = 0; i < 5; ++i) QTest::keyClick(&canvas, Qt::Key_Tab);
   ASSERT_EQ(session.selection().size(), 1u);
   EXPECT_EQ(*session.selection().begin(), session.option().fixtures[0].id);
-  canvas.selectTool().removeSelected();
+  removeSelected(session);
   EXPECT_TRUE(session.option().fixtures.empty());
 }
 

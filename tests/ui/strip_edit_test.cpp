@@ -1,53 +1,18 @@
 // The wall strip by mouse and key: drag, snap, cross a corner, type, resize, nudge, delete, undo.
 #include <gtest/gtest.h>
 
-#include <QApplication>
 #include <QLineEdit>
 #include <QScrollBar>
-#include <QtTest>
 
-#include "tests/ui/rooms.h"
-#include "ui/session/session.h"
+#include "tests/ui/strip_driver.h"
 #include "ui/walls/strip_menu.h"
-#include "ui/walls/wall_strip.h"
 
 namespace elbowroom::ui {
 namespace {
 
 using namespace literals;
 
-// The hall bath of rooms.h: walls n, e, s, w of 96, 60, 96, 60 in, so the south wall begins at 156 on the strip.
-// The mirror is 24 x 30 in, centre 75 in along the south wall, lower edge 40 in up, over the vanity (34 in).
-class StripEditTest : public ::testing::Test {
- protected:
-  StripEditTest() : session(hallBath()), strip(session) {
-    strip.resize(1300, 420);
-    strip.show();
-    [[maybe_unused]] const bool shown = QTest::qWaitForWindowExposed(&strip);
-    strip.setFocus();
-  }
-  const WallItem& mirror() const { return *findWallItem(session.option(), {"m"}); }
-  QPointF px(double x, double y) const { return strip.map().toPx({Length::fromInches(x), Length::fromInches(y)}); }
-  void moveTo(QPointF at, Qt::MouseButtons held, Qt::KeyboardModifiers keys = {}) {
-    QMouseEvent event(QEvent::MouseMove, at, strip.viewport()->mapToGlobal(at), Qt::NoButton, held, keys);
-    QApplication::sendEvent(strip.viewport(), &event);
-  }
-  void press(QPointF at, Qt::KeyboardModifiers keys = {}) {
-    QTest::mousePress(strip.viewport(), Qt::LeftButton, keys, at.toPoint());
-  }
-  void release(QPointF at, Qt::KeyboardModifiers keys = {}) {
-    QTest::mouseRelease(strip.viewport(), Qt::LeftButton, keys, at.toPoint());
-  }
-  void drag(QPointF a, QPointF b, Qt::KeyboardModifiers keys = {}) {
-    press(a);
-    for (int i = 1; i <= 8; ++i) moveTo(a + (b - a) * (i / 8.0), Qt::LeftButton, keys);
-    release(b, keys);
-  }
-  QLineEdit* entry() { return strip.viewport()->findChild<QLineEdit*>(); }
-
-  Session session;
-  WallStrip strip;
-};
+using StripEditTest = StripDriver;
 
 TEST_F(StripEditTest, DragsTheMirrorInOneUndoStep) {
   // 20 in to the left and 8 up, from a place 3 px off its centre.
@@ -245,14 +210,14 @@ TEST_F(StripEditTest, ControlAndWheelZoomAboutThePointer) {
 TEST_F(StripEditTest, TheMenuActsInOneStepAndOnlyWhereItCan) {
   session.select({{"m"}});
   QMenu menu;
-  fillStripMenu(menu, strip, {"s"});
+  fillStripMenu(menu, strip, {{"s"}, 75_in});
   const auto action = [&](const QString& text) {
     for (QAction* each : menu.actions())
       if (each->text() == text) return each;
     return static_cast<QAction*>(nullptr);
   };
   EXPECT_FALSE(action("Align tops")->isEnabled());
-  EXPECT_FALSE(action("Into the nearest stud bay")->isEnabled());
+  EXPECT_FALSE(action("Move into the nearest stud bay")->isEnabled());
   action("Counter to ceiling")->trigger();
   EXPECT_EQ(mirror().bottom + mirror().height, 96_in);
   session.undo();

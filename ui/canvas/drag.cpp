@@ -2,6 +2,7 @@
 
 #include <cmath>
 
+#include "core/plan/move_things.h"
 #include "core/plan/snap_along.h"
 #include "core/plan/wall_defaults.h"
 #include "core/rules/text.h"
@@ -186,7 +187,7 @@ class CeilingDrag : public Drag {
   SnappedCeiling snapped_;
 };
 
-// Several fixtures together: each keeps its own wall or its own turn. Selected openings stay where they are.
+// Several things together, each on its own wall or with its own turn.
 class GroupDrag : public Drag {
  public:
   GroupDrag(CanvasContext& context, Point pressed) : context_(context), pressed_(pressed) {}
@@ -197,17 +198,9 @@ class GroupDrag : public Drag {
     Vector by = pointer.plan - pressed_;
     if (rules.enabled) by = {snap_parts::roundTo(by.dx, rules.step), snap_parts::roundTo(by.dy, rules.step)};
     const Layout& base = session.dragBaseLayout();
-    std::vector<Fixture> moved;
-    for (const PlacedFixture& placed : base.fixtures) {
-      if (!session.selection().contains(placed.fixture.id)) continue;
-      Fixture fixture = placed.fixture;
-      if (auto* on_wall = std::get_if<OnWall>(&fixture.placement); on_wall && placed.wall >= 0)
-        on_wall->along += dot(by, base.walls[static_cast<std::size_t>(placed.wall)].along);
-      else if (auto* standing = std::get_if<Standing>(&fixture.placement))
-        standing->at = standing->at + by;
-      moved.push_back(std::move(fixture));
-    }
-    if (!moved.empty()) session.dragTo(PutFixtures{moved}, QObject::tr("Move %n fixtures", "", int(moved.size())));
+    PutThings moved = movedBy(base, session.selection(), by);
+    const QString label = QObject::tr("Move %n things", "", int(session.selection().size()));
+    session.dragTo(std::move(moved), label);
   }
 
  private:
@@ -220,7 +213,9 @@ class GroupDrag : public Drag {
 std::unique_ptr<Drag> startDrag(CanvasContext& context, const Hit& hit, const Pointer& pressed) {
   const Session& session = context.session();
   const Layout& layout = session.layout();
-  if (hit.kind == Hit::Kind::fixture && session.selection().size() > 1 && session.selection().contains(hit.id))
+  const bool thing =
+      hit.kind == Hit::Kind::fixture || hit.kind == Hit::Kind::opening || hit.kind == Hit::Kind::ceilingItem;
+  if (thing && session.selection().size() > 1 && session.selection().contains(hit.id))
     return std::make_unique<GroupDrag>(context, pressed.plan);
   if (hit.kind == Hit::Kind::turner)
     for (const PlacedFixture& placed : layout.fixtures)

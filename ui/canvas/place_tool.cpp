@@ -6,7 +6,7 @@
 
 namespace elbowroom::ui {
 
-PlaceTool::PlaceTool(CanvasContext& context, const QString& payload) : context_(context) {
+PlaceTool::PlaceTool(CanvasContext& context, const QString& payload) : CarryTool(context), context_(context) {
   const Option& option = context_.session().option();
   if (payload == "window") {
     opening_ = typicalWindow(option);
@@ -63,8 +63,7 @@ void PlaceTool::move(const Pointer& pointer, bool) {
   if (fixture_) {
     snapped_ = snapFixture(session.dragBaseLayout(), *fixture_, pointer.plan, context_.snapRules(pointer));
     fixture_->placement = snapped_.placement;
-    on_plan_ |= session.dragTo(PutFixtures{{*fixture_}}, QObject::tr("Add %1").arg(label_));
-    if (on_plan_) session.select({fixture_->id});
+    carry(PutFixtures{{*fixture_}}, fixture_->id, label_);
   } else if (opening_) {
     const auto snapped =
         snapOpening(session.dragBaseLayout(), *opening_, pointer.plan, context_.snapRules(pointer));
@@ -72,16 +71,13 @@ void PlaceTool::move(const Pointer& pointer, bool) {
     snapped_.reason = snapped->reason;
     opening_->wall = snapped->wall;
     opening_->along = snapped->along;
-    on_plan_ |= session.dragTo(PutOpenings{{*opening_}}, QObject::tr("Add %1").arg(label_));
-    if (on_plan_) session.select({opening_->id});
+    carry(PutOpenings{{*opening_}}, opening_->id, label_);
   } else if (wall_item_) {
     moveWallItem(pointer);
   } else if (ceiling_item_) {
     moveCeilingItem(pointer);
   }
-  const QString refused = session.lastError();
-  context_.say(!refused.isEmpty() ? refused : snapped_.reason == SnapReason::none ? hint() : words(wordsOf(snapped_.reason)));
-  context_.repaint();
+  sayWhere(words(wordsOf(snapped_.reason)));
 }
 
 // To the nearest wall, at the height that is usual for its kind.
@@ -105,8 +101,7 @@ void PlaceTool::moveWallItem(const Pointer& pointer) {
   if (place.height.reason == WallSnapReason::ceiling) item.bottom = place.bottom;
   if (pointer.snaps()) item = withDefaults(base, std::move(item));
   snapped_ = {};
-  on_plan_ |= session.dragTo(PutWallItems{{item}}, QObject::tr("Add %1").arg(label_));
-  if (on_plan_) session.select({item.id});
+  carry(PutWallItems{{item}}, item.id, label_);
 }
 
 void PlaceTool::moveCeilingItem(const Pointer& pointer) {
@@ -114,43 +109,14 @@ void PlaceTool::moveCeilingItem(const Pointer& pointer) {
   ceiling_snap_ =
       snapCeilingItem(session.dragBaseLayout(), *ceiling_item_, pointer.plan, context_.snapRules(pointer));
   ceiling_item_->at = ceiling_snap_.at;
-  on_plan_ |= session.dragTo(PutCeilingItems{{*ceiling_item_}}, QObject::tr("Add %1").arg(label_));
-  if (on_plan_) session.select({ceiling_item_->id});
-}
-
-void PlaceTool::press(const Pointer& pointer) {
-  move(pointer, true);
-  if (drop()) context_.toolDone();
-}
-
-bool PlaceTool::drop() {
-  if (!on_plan_ || !context_.session().dragging()) return false;
-  on_plan_ = false;
-  context_.session().endDrag();
-  return true;
+  carry(PutCeilingItems{{*ceiling_item_}}, ceiling_item_->id, label_);
 }
 
 bool PlaceTool::key(QKeyEvent* event) {
-  if (event->key() != Qt::Key_Return && event->key() != Qt::Key_Enter) return false;
-  // Without a mouse: set down in the middle of the room, ready for arrows and typed distances.
-  const Layout& layout = context_.session().layout();
-  if (!on_plan_ && !layout.room.empty()) {
-    const Point middle = context_.session().report().figures.turning.largest.center;
-    move({middle, context_.map().toPx(middle), Qt::NoModifier}, false);
-  }
-  if (drop()) context_.toolDone();
-  return true;
-}
-
-bool PlaceTool::undo() {
-  cancel();
-  return true;
-}
-
-void PlaceTool::cancel() {
-  on_plan_ = false;
-  context_.session().cancelDrag();
-  context_.toolDone();
+  // Set down in the middle of the room, ready for arrows and typed distances.
+  const Session& session = context_.session();
+  if (session.layout().room.empty()) return enter(event, std::nullopt);
+  return enter(event, session.report().figures.turning.largest.center);
 }
 
 void PlaceTool::paint(QPainter& painter) {

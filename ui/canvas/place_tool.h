@@ -4,24 +4,18 @@
 
 #include "core/plan/catalogue.h"
 #include "core/plan/wall_defaults.h"
-#include "ui/canvas/tool.h"
+#include "ui/canvas/tool_parts.h"
 
 namespace elbowroom::ui {
 
-class PlaceTool : public Tool {
+class PlaceTool : public CarryTool {
  public:
   // payload: "fixture:toilet", "door:hinged", "window", "wall:mirror", "ceiling:fan". A payload it does not know places nothing.
   PlaceTool(CanvasContext&, const QString& payload);
-  void press(const Pointer&) override;
   void move(const Pointer&, bool down) override;
   bool key(QKeyEvent*) override;
-  bool undo() override;
-  void cancel() override;
   QString hint() const override;
-  Qt::CursorShape cursor() const override { return Qt::CrossCursor; }
   void paint(QPainter&) override;
-  // Puts it down where it is now. False: there is nothing to put down.
-  bool drop();
 
  private:
   void begin();
@@ -36,7 +30,6 @@ class PlaceTool : public Tool {
   SnappedCeiling ceiling_snap_;
   QString label_;
   Snapped snapped_;
-  bool on_plan_ = false;
 };
 
 }  // namespace elbowroom::ui

@@ -9,6 +9,7 @@
 #include "ui/widgets/length_entry.h"
 #include "ui/canvas/place_tool.h"
 #include "ui/canvas/room_tool.h"
+#include "ui/session/selected.h"
 #include "ui/widgets/figures.h"
 
 namespace elbowroom::ui {
@@ -346,7 +347,7 @@ bool PlanCanvas::focusNextPrevChild(bool next) {
     session_.select({});
     return QWidget::focusNextPrevChild(next);
   }
-  select_.selectNext(next);
+  selectNext(session_, ends, next);
   return true;
 }
 

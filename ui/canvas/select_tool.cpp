@@ -3,7 +3,8 @@
 #include <QApplication>
 #include <algorithm>
 
-#include "core/rules/text.h"
+#include "core/plan/move_things.h"
+#include "ui/canvas/tool_parts.h"
 
 namespace elbowroom::ui {
 
@@ -101,8 +102,7 @@ void SelectTool::release(const Pointer& pointer) {
   if (banding_) {
     banding_ = false;
     if ((band_to_ - band_from_).manhattanLength() > 6) {
-      const Point a = context_.map().toPlan(band_from_), b = context_.map().toPlan(band_to_);
-      const Box box{{std::min(a.x, b.x), std::min(a.y, b.y)}, {std::max(a.x, b.x), std::max(a.y, b.y)}};
+      const Box box = bandOf(context_.map(), band_from_, band_to_);
       auto chosen = pointer.keys.testFlag(Qt::ControlModifier) ? session.selection() : std::set<ElementId>{};
       for (const ElementId& id : elementsWithin(session.layout(), box)) chosen.insert(id);
       session.select(chosen);
@@ -174,19 +174,12 @@ void SelectTool::openDimension(int index, const QString& initial) {
   context_.askLength(dim.label_px, initial, take, QObject::tr("Distance"));
 }
 
-bool SelectTool::nudge(QKeyEvent* event) {
-  int dx = 0, dy = 0;
-  switch (event->key()) {
-    case Qt::Key_Left: dx = -1; break;
-    case Qt::Key_Right: dx = 1; break;
-    case Qt::Key_Up: dy = 1; break;
-    case Qt::Key_Down: dy = -1; break;
-    default: return false;
-  }
+bool SelectTool::nudgeBy(QKeyEvent* event) {
+  const auto arrow = arrowOf(*event);
+  if (!arrow) return false;
   Session& session = context_.session();
-  const bool fine = event->modifiers().testFlag(Qt::ShiftModifier);
-  const Length step = context_.unit() == Unit::inches ? (fine ? 0.0625_in : 0.5_in) : (fine ? 1_mm : 10_mm);
-  const Vector by{step * dx, step * dy};
+  const Length step = nudgeStep(*event, context_.unit());
+  const Vector by{step * arrow->dx, step * arrow->dy};
   if (session.selection().empty()) {
     if (!stand_in_.shown()) return false;
     stand_in_.center = stand_in_.center + by;
@@ -194,39 +187,7 @@ bool SelectTool::nudge(QKeyEvent* event) {
     context_.repaint();
     return true;
   }
-  std::vector<Fixture> fixtures;
-  std::vector<Opening> openings;
-  const Layout& layout = session.layout();
-  for (const PlacedFixture& placed : layout.fixtures) {
-    if (!session.selection().contains(placed.fixture.id)) continue;
-    Fixture moved = placed.fixture;
-    if (auto* on_wall = std::get_if<OnWall>(&moved.placement); on_wall && placed.wall >= 0) {
-      const WallFrame& wall = layout.walls[static_cast<std::size_t>(placed.wall)];
-      const Length along = dot(by, wall.along);
-      if (along == Length{}) continue;
-      on_wall->along += along > Length{} ? step : -step;
-    } else if (auto* standing = std::get_if<Standing>(&moved.placement)) {
-      standing->at = standing->at + by;
-    }
-    fixtures.push_back(std::move(moved));
-  }
-  for (const PlacedOpening& placed : layout.openings) {
-    if (!session.selection().contains(placed.opening.id) || placed.wall < 0) continue;
-    const Length along = dot(by, layout.walls[static_cast<std::size_t>(placed.wall)].along);
-    if (along == Length{}) continue;
-    Opening moved = placed.opening;
-    moved.along += along > Length{} ? step : -step;
-    openings.push_back(std::move(moved));
-  }
-  PutCeilingItems items;
-  for (const CeilingItem& item : session.option().on_ceiling) {
-    if (!session.selection().contains(item.id)) continue;
-    items.items.push_back(item);
-    items.items.back().at = item.at + by;
-  }
-  if (!items.items.empty()) session.perform(items, QObject::tr("Nudge"), "nudge-on-ceiling");
-  if (!fixtures.empty()) session.perform(PutFixtures{fixtures}, QObject::tr("Nudge"), "nudge");
-  if (!openings.empty()) session.perform(PutOpenings{openings}, QObject::tr("Nudge opening"), "nudge-opening");
+  nudge(session, movedBy(session.layout(), session.selection(), by, step));
   return true;
 }
 
@@ -254,62 +215,7 @@ bool SelectTool::key(QKeyEvent* event) {
     }
     return true;
   }
-  return nudge(event);
-}
-
-void SelectTool::removeSelected() {
-  Session& session = context_.session();
-  if (session.selection().empty()) return;
-  std::vector<ElementId> ids(session.selection().begin(), session.selection().end());
-  if (ids.size() == 1 && findWall(session.option(), ids.front())) {
-    session.perform(RemoveCorner{ids.front()}, QObject::tr("Remove corner"));
-    return;
-  }
-  std::erase_if(ids, [&](const ElementId& id) { return findWall(session.option(), id) != nullptr; });
-  const QString what = ids.size() == 1 ? QString::fromStdString(subjectName(session.option(), ids.front())).toLower()
-                                       : QObject::tr("%n elements", "", int(ids.size()));
-  if (!ids.empty()) session.perform(RemoveElements{ids}, QObject::tr("Delete %1").arg(what));
-}
-
-void SelectTool::addCopies(const std::vector<PlacedFixture>& originals, const QString& label) {
-  Session& session = context_.session();
-  Option scratch = session.option();  // fresh ids must not repeat among the copies
-  std::vector<Fixture> copies;
-  std::set<ElementId> chosen;
-  const Length off = context_.unit() == Unit::inches ? 6_in : 150_mm;
-  for (const PlacedFixture& placed : originals) {
-    Fixture copy = placed.fixture;
-    copy.id = freshId(scratch, copy.id.text);
-    if (auto* on_wall = std::get_if<OnWall>(&copy.placement); on_wall && findWall(scratch, on_wall->wall)) {
-      on_wall->along += copy.width;
-    } else if (on_wall) {
-      copy.placement = Standing{placed.center, placed.facing.angle() + 90_deg};
-    } else if (auto* standing = std::get_if<Standing>(&copy.placement)) {
-      standing->at = standing->at + Vector{off, -off};
-    }
-    scratch.fixtures.push_back(copy);
-    chosen.insert(copy.id);
-    copies.push_back(std::move(copy));
-  }
-  if (session.perform(PutFixtures{copies}, label)) session.select(chosen);
-}
-
-void SelectTool::duplicateSelected() {
-  copySelected();
-  if (!copied_.empty()) addCopies(copied_, QObject::tr("Duplicate"));
-}
-
-void SelectTool::copySelected() {
-  Session& session = context_.session();
-  std::vector<PlacedFixture> chosen;
-  for (const PlacedFixture& placed : session.layout().fixtures)
-    if (session.selection().contains(placed.fixture.id)) chosen.push_back(placed);
-  if (chosen.empty()) emit session.refused(QObject::tr("Select a fixture to copy."));
-  else copied_ = std::move(chosen);
-}
-
-void SelectTool::paste() {
-  if (!copied_.empty()) addCopies(copied_, QObject::tr("Paste"));
+  return nudgeBy(event);
 }
 
 std::optional<Point> SelectTool::turner() const {
@@ -348,19 +254,6 @@ void SelectTool::flipSelected() {
   if (!flipped.empty()) session.perform(PutOpenings{flipped}, QObject::tr("Change hand of door"));
 }
 
-void SelectTool::selectNext(bool forward) {
-  Session& session = context_.session();
-  const std::vector<ElementId> order = elementsInOrder(session.option());
-  if (order.empty()) return;
-  const auto count = static_cast<int>(order.size());
-  int at = forward ? -1 : count;
-  if (session.selection().size() == 1) {
-    const auto found = std::find(order.begin(), order.end(), *session.selection().begin());
-    if (found != order.end()) at = static_cast<int>(found - order.begin());
-  }
-  session.select({order[static_cast<std::size_t>((at + (forward ? 1 : -1) + count) % count)]});
-}
-
 void SelectTool::paint(QPainter& painter) {
   const Layout& layout = context_.session().layout();
   if (hover_.kind != Hit::Kind::none && !drag_) {
@@ -384,11 +277,7 @@ void SelectTool::paint(QPainter& painter) {
   }
   if (drag_) drag_->paint(painter);
   paintLiveDimensions(painter, context_, liveDimensions(context_), active_dimension_);
-  if (banding_) {
-    painter.setPen(QPen(QGuiApplication::palette().color(QPalette::Highlight), 1, Qt::DashLine));
-    painter.setBrush(Qt::NoBrush);
-    painter.drawRect(QRectF(band_from_, band_to_).normalized());
-  }
+  if (banding_) paintBand(painter, band_from_, band_to_);
 }
 
 QString SelectTool::hint() const {

@@ -23,21 +23,13 @@ class SelectTool : public Tool {
   QString hint() const override;
   Qt::CursorShape cursor() const override { return cursor_; }
 
-  // What Edit > Delete, Duplicate, Turn do; also bound to keys by the window.
-  void removeSelected();
-  void duplicateSelected();
-  void copySelected();
-  // Into the present option: beside where it came from, on its wall when there is one of that name.
-  void paste();
-  bool canPaste() const { return !copied_.empty(); }
+  // What Edit > Turn and Other hand do; also bound to keys by the window.
   void turnSelected(Angle by);
   void flipSelected();   // the other hand of a door
-  void selectNext(bool forward);
 
  private:
-  bool nudge(QKeyEvent*);
+  bool nudgeBy(QKeyEvent*);
   std::optional<Point> turner() const;
-  void addCopies(const std::vector<PlacedFixture>& originals, const QString& label);
   void openDimension(int index, const QString& initial);
   CanvasContext& context_;
   StandIn& stand_in_;
@@ -48,7 +40,6 @@ class SelectTool : public Tool {
   Vector stand_in_grip_;
   bool banding_ = false;
   QPointF band_from_, band_to_;
-  std::vector<PlacedFixture> copied_;
   Hit hover_;
   int active_dimension_ = 0;
   Qt::CursorShape cursor_ = Qt::ArrowCursor;

@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "core/plan/catalogue.h"
+#include "core/plan/full_mirror.h"
 #include "core/plan/wall_catalogue.h"
 #include "core/rules/text.h"
 #include "ui/particulars/pages.h"
@@ -69,10 +70,18 @@ WallItemPage::WallItemPage(Session& session, QWidget* parent) : Page(session, pa
   shower_ = addChoice(tr("Belongs to"), {});
   shower_->setToolTip(tr("The shower or bath it serves"));
   person_ = addChoice(tr("Height set for"), {});
+  full_ = new QPushButton(tr("Wall to wall, counter to ceiling"), this);
+  full_->setToolTip(tr("The largest mirror between what stands beside it, from the counter or its backsplash up to the ceiling"));
+  addWide(full_);
   auto* remove = new QPushButton(tr("Remove from the plan"), this);
   addWide(remove);
   connectPlace();
   connectChoices();
+  connect(full_, &QPushButton::clicked, this, [this] {
+    const auto full = item() ? fullMirror(session_.layout(), *item()) : std::nullopt;
+    if (full) put([&](WallItem& i) { i = *full; });
+    else emit session_.refused(tr("There is no room for it: a ceiling height must be stated, and nothing may stand in its middle."));
+  });
   connect(remove, &QPushButton::clicked, this, [this] {
     session_.perform(RemoveElements{{selectedOne(session_)}}, tr("Remove %1").arg(title()));
   });
@@ -145,6 +154,7 @@ void WallItemPage::refresh() {
   depth_->setLength(i->depth, unit);
   setShown(shower_, (info && info->of_shower) || !i->shower.empty());
   setShown(person_, !session_.plan().people.empty() || !i->person.empty());
+  full_->setVisible(is(*i, WallUse::mirror));
   refreshChoices(*i);
 }
 

@@ -101,6 +101,7 @@ class WallItemPage : public Page {
   QLineEdit* name_;
   QComboBox *kind_, *wall_, *shower_, *person_, *status_;
   LengthEdit *left_, *right_, *bottom_, *centre_, *width_, *height_, *depth_;
+  QPushButton* full_;
 };
 
 class CeilingItemPage : public Page {

@@ -7,6 +7,7 @@
 #include <optional>
 #include <set>
 
+#include "core/plan/copies.h"
 #include "core/plan/history.h"
 #include "core/rules/check.h"
 
@@ -50,6 +51,9 @@ class Session : public QObject {
   void setOption(std::size_t index);
   const std::set<ElementId>& selection() const { return selection_; }
   void select(std::set<ElementId> ids);
+  // What was copied last; it outlives the option and the plan it came from.
+  const Copies& copied() const { return copied_; }
+  void setCopied(Copies copies);
   // The finding under the mouse or chosen in Advice; index into report().findings, -1 for none.
   int litFinding() const { return lit_; }
   void lightFinding(int index);
@@ -78,6 +82,7 @@ class Session : public QObject {
   void changed();            // plan, layout or report
   void optionChanged();      // also when the list of options changes
   void selectionChanged();
+  void copiedChanged();
   void litChanged();
   void previewChanged();
   void savedChanged();
@@ -95,6 +100,7 @@ class Session : public QObject {
   Layout layout_;
   Report report_;
   std::set<ElementId> selection_;
+  Copies copied_;
   int lit_ = -1;
   std::optional<Preview> preview_;
   QString last_error_;

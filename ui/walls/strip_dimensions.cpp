@@ -69,7 +69,7 @@ void paintStripDimensions(QPainter& painter, StripContext& context, const std::v
   }
 }
 
-std::optional<Change> changeTo(const Layout& layout, const WallBox& box) {
+bool putBox(PutThings& put, const Layout& layout, const WallBox& box) {
   if (const WallItem* item = findWallItem(layout.option, box.id)) {
     WallItem moved = *item;
     moved.wall = box.wall;
@@ -77,35 +77,36 @@ std::optional<Change> changeTo(const Layout& layout, const WallBox& box) {
     moved.bottom = box.low;
     moved.width = box.right - box.left;
     moved.height = box.high - box.low;
-    return PutWallItems{{moved}};
+    put.on_walls.push_back(std::move(moved));
+    return true;
   }
   if (const Opening* opening = findOpening(layout.option, box.id)) {
     Opening moved = *opening;
     moved.wall = box.wall;
     moved.along = box.middle();
     if (moved.kind == OpeningKind::window && (moved.sill || box.low != Length{})) moved.sill = box.low;
-    return PutOpenings{{moved}};
+    put.openings.push_back(std::move(moved));
+    return true;
   }
-  if (const Fixture* fixture = findFixture(layout.option, box.id)) {
-    Fixture moved = *fixture;
-    auto* on = std::get_if<OnWall>(&moved.placement);
-    if (!on) return std::nullopt;
-    on->wall = box.wall;
-    on->along = box.middle();
-    return PutFixtures{{moved}};
-  }
-  return std::nullopt;
+  const Fixture* fixture = findFixture(layout.option, box.id);
+  if (!fixture || !std::holds_alternative<OnWall>(fixture->placement)) return false;
+  Fixture moved = *fixture;
+  auto& on = std::get<OnWall>(moved.placement);
+  on.wall = box.wall;
+  on.along = box.middle();
+  put.fixtures.push_back(std::move(moved));
+  return true;
 }
 
 QString applyStripDimension(Session& session, const StripDimension& dim, Length wanted) {
   if (wanted < Length{}) return QObject::tr("A distance cannot be negative.");
   const std::optional<WallBox> box = boxForWallGap(session.layout(), dim.element, dim.gap, wanted);
   if (!box) return QObject::tr("There is no place at that distance.");
-  const std::optional<Change> change = changeTo(session.layout(), *box);
-  if (!change) return QObject::tr("That element is gone.");
+  PutThings put;
+  if (!putBox(put, session.layout(), *box)) return QObject::tr("That element is gone.");
   const QString label =
       QObject::tr("Place %1").arg(QString::fromStdString(subjectName(session.option(), dim.element)).toLower());
-  return session.finishDragWith(*change, label) ? QString() : session.lastError();
+  return session.finishDragWith(std::move(put), label) ? QString() : session.lastError();
 }
 
 }  // namespace elbowroom::ui

@@ -25,7 +25,7 @@ void paintStripDimensions(QPainter&, StripContext&, const std::vector<StripDimen
 std::vector<int> visibleDimensions(const std::vector<StripDimension>&, int active);
 // Makes the dimension exactly `wanted` as one edit; an empty string or why not.
 QString applyStripDimension(Session&, const StripDimension&, Length wanted);
-// The one change that puts a thing of a wall where this box is; nullopt when it is gone.
-std::optional<Change> changeTo(const Layout&, const WallBox&);
+// Adds the thing of a wall as it is when it stands where this box is; false: it is gone, or stands free.
+bool putBox(PutThings&, const Layout&, const WallBox&);
 
 }  // namespace elbowroom::ui

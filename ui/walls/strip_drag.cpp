@@ -35,12 +35,7 @@ class MoveDrag : public StripDrag {
     grip_ = Point{x + box_.middle(), box_.centreHeight()} - pressed.plan;
     const Session& session = context_.session();
     for (const ElementId& id : session.selection())
-      if (id != box_.id && findWallItem(session.option(), id)) {
-        const auto other = wallBoxOf(session.dragBaseLayout(), id);
-        if (other) others_.push_back(*other);
-      }
-    // Things that go together keep their distances: they stay on their walls.
-    if (!findWallItem(session.option(), box_.id)) others_.clear();
+      if (const auto other = wallBoxOf(session.dragBaseLayout(), id); other && id != box_.id) others_.push_back(*other);
   }
 
   void to(const Pointer& pointer) override {
@@ -51,23 +46,26 @@ class MoveDrag : public StripDrag {
     Point wanted = inWall(context_, box_, pointer.plan + grip_);
     const QString label = others_.empty() ? QObject::tr("Move %1").arg(nameOf(session, box_.id))
                                           : QObject::tr("Move %n things", "", int(others_.size()) + 1);
+    if (!others_.empty()) {
+      // Things that go together keep their distances: they stay on their walls.
+      if (const WallFrame* wall = findWallFrame(base, box_.wall)) wanted.x = std::clamp(wanted.x, Length{}, wall->length);
+      snapped_ = snapOnWall(base, box_, wanted, rules, eyes);
+      return moveAll(base, label);
+    }
     if (const Opening* opening = findOpening(base.option, box_.id); opening && opening->kind == OpeningKind::door)
       return moveDoor(*opening, wanted, rules, label);
     if (const Fixture* fixture = findFixture(base.option, box_.id)) return moveFixture(*fixture, wanted, rules, label);
-    if (!others_.empty()) {
-      const WallFrame* wall = findWallFrame(base, box_.wall);
-      if (wall) wanted.x = std::clamp(wanted.x, Length{}, wall->length);
-    }
     snapped_ = snapOnWall(base, box_, wanted, rules, eyes);
-    if (others_.empty()) {
-      if (const auto change = changeTo(base, movedTo(box_, snapped_))) session.dragTo(*change, label);
-      return;
-    }
-    moveAll(base, label);
+    PutThings put;
+    if (putBox(put, base, movedTo(box_, snapped_))) session.dragTo(std::move(put), label);
+    answer_ = stripAnswer(session.layout(), box_.id);
   }
 
-  void paint(QPainter& painter) override { paintGuides(painter, context_, snapped_); }
-  QString words() const override { return words_.isEmpty() ? snapWords(snapped_) : words_; }
+  void paint(QPainter& painter) override {
+    if (answer_) paintAnswer(painter, context_, *answer_);
+    paintGuides(painter, context_, snapped_);
+  }
+  QString words() const override { return words_.isEmpty() ? withAnswer(answer_, snapWords(snapped_)) : words_; }
 
  private:
   void moveDoor(const Opening& opening, Point wanted, const SnapRules& rules, const QString& label) {
@@ -108,20 +106,21 @@ class MoveDrag : public StripDrag {
     Length dx = snapped_.middle - box_.middle(), dy = snapped_.bottom - box_.low;
     std::vector<WallBox> all = others_;
     all.push_back(box_);
+    const auto climbs = [&](const WallBox& box) {
+      const Opening* opening = findOpening(base.option, box.id);
+      return findWallItem(base.option, box.id) || (opening && opening->kind == OpeningKind::window);
+    };
     for (const WallBox& box : all) {
       const WallFrame* wall = findWallFrame(base, box.wall);
       if (!wall) continue;
       dx = std::clamp(dx, std::min(Length{}, -box.left), std::max(Length{}, wall->length - box.right));
-      dy = std::max(dy, -box.low);
+      if (climbs(box)) dy = std::max(dy, -box.low);
     }
-    PutWallItems put;
-    for (const WallBox& box : all) {
-      const WallItem* item = findWallItem(base.option, box.id);
-      if (!item) continue;
-      WallItem moved = *item;
-      moved.along += dx;
-      moved.bottom += dy;
-      put.items.push_back(std::move(moved));
+    PutThings put;
+    for (WallBox box : all) {
+      box.left += dx, box.right += dx;
+      if (climbs(box)) box.low += dy, box.high += dy;
+      putBox(put, base, box);
     }
     context_.session().dragTo(std::move(put), label);
   }
@@ -131,6 +130,7 @@ class MoveDrag : public StripDrag {
   std::vector<WallBox> others_;
   Vector grip_;
   WallSnapped snapped_;
+  std::optional<StripAnswer> answer_;
   QString words_;
 };
 
@@ -158,16 +158,20 @@ class ResizeDrag : public StripDrag {
     if (handle_.up > 0) next_.high = std::max(snapped_.bottom, box_.low + least);
     if (handle_.across == 0) snapped_.along = {};
     if (handle_.up == 0) snapped_.height = {};
-    if (const auto change = changeTo(base, next_))
-      session.dragTo(*change, QObject::tr("Resize %1").arg(nameOf(session, box_.id)));
+    PutThings put;
+    if (putBox(put, base, next_)) session.dragTo(std::move(put), QObject::tr("Resize %1").arg(nameOf(session, box_.id)));
+    answer_ = stripAnswer(session.layout(), box_.id);
   }
 
-  void paint(QPainter& painter) override { paintGuides(painter, context_, snapped_); }
+  void paint(QPainter& painter) override {
+    if (answer_) paintAnswer(painter, context_, *answer_);
+    paintGuides(painter, context_, snapped_);
+  }
   QString words() const override {
     const Unit unit = context_.unit();
     const QString size = QObject::tr("%1 wide, %2 high")
                              .arg(lengthWords(next_.right - next_.left, unit), lengthWords(next_.high - next_.low, unit));
-    const QString why = snapWords(snapped_);
+    const QString why = withAnswer(answer_, snapWords(snapped_));
     return why.isEmpty() ? size : size + QStringLiteral(" · ") + why;
   }
 
@@ -177,6 +181,7 @@ class ResizeDrag : public StripDrag {
   Handle handle_;
   Vector grip_;
   WallSnapped snapped_;
+  std::optional<StripAnswer> answer_;
 };
 
 }  // namespace
@@ -198,6 +203,11 @@ QString snapWords(const WallSnapped& snapped) {
     parts << part;
   }
   return parts.join(QStringLiteral(" · "));
+}
+
+QString withAnswer(const std::optional<StripAnswer>& answer, const QString& why) {
+  if (!answer) return why;
+  return why.isEmpty() ? answer->words : answer->words + QStringLiteral(" · ") + why;
 }
 
 std::unique_ptr<StripDrag> dragThing(StripContext& context, const ElementId& id, const Pointer& pressed) {

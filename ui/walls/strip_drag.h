@@ -4,7 +4,7 @@
 
 #include <memory>
 
-#include "ui/walls/strip_context.h"
+#include "ui/walls/strip_answers.h"
 
 namespace elbowroom::ui {
 
@@ -33,5 +33,7 @@ std::unique_ptr<StripDrag> dragHandle(StripContext&, const ElementId&, const Han
 // Guides of a snapped place, and its reasons in words.
 void paintGuides(QPainter&, StripContext&, const WallSnapped&);
 QString snapWords(const WallSnapped&);
+// The answer comes first: it is what one carries the thing about for.
+QString withAnswer(const std::optional<StripAnswer>&, const QString& why);
 
 }  // namespace elbowroom::ui

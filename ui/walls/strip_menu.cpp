@@ -1,27 +1,73 @@
 #include "ui/walls/strip_menu.h"
 
+#include <algorithm>
+
 #include "core/plan/arrange_wall_items.h"
+#include "core/plan/full_mirror.h"
+#include "core/plan/wall_catalogue.h"
 #include "core/rules/text.h"
+#include "ui/session/selected.h"
 
 namespace elbowroom::ui {
 namespace {
 
 using Items = std::vector<WallItem>;
 
-void offer(QMenu& menu, Session& session, const QString& text, const QString& tip, Items items) {
+// `then`: what is selected when it is done; empty: what was.
+void offer(QMenu& menu, Session& session, const QString& text, const QString& tip, Items items,
+           const ElementId& then = {}) {
   QAction* action = menu.addAction(text);
   action->setToolTip(tip);
   action->setStatusTip(tip);
   action->setEnabled(!items.empty());
-  QObject::connect(action, &QAction::triggered, &session, [&session, text, items = std::move(items)] {
+  QObject::connect(action, &QAction::triggered, &session, [&session, text, then, items = std::move(items)] {
     QString label = text;
-    session.perform(PutWallItems{items}, label.remove(u'&'));
+    if (session.perform(PutWallItems{items}, label.remove(u'&')) && !then.empty()) session.select({then});
   });
+}
+
+// The selected mirror as large as its wall allows; with nothing of the walls selected a new one where the pointer is.
+void offerFullMirror(QMenu& menu, Session& session, const ElementId& one, const StripScene::Spot& spot) {
+  const Layout& layout = session.layout();
+  const WallItem* selected = findWallItem(layout.option, one);
+  WallItem mirror = typicalWallItem("mirror", layout.option);
+  if (session.optionIndex() == 0) mirror.status = Status::keep;
+  mirror.wall = spot.wall;
+  mirror.along = spot.along;
+  const bool is_mirror = selected && is(*selected, WallUse::mirror);
+  if (is_mirror) mirror = *selected;
+  const auto full = selected && !is_mirror ? std::nullopt : fullMirror(layout, mirror);
+  offer(menu, session, QObject::tr("Mirror wall to wall and counter to ceiling"),
+        QObject::tr("The largest one between what stands beside it, from the counter or its backsplash up to the ceiling; "
+                    "without a mirror selected, a new one here"),
+        full && !(selected && *full == *selected) ? Items{*full} : Items{}, mirror.id);
+}
+
+void offerEdits(QMenu& menu, Session& session, const ElementId& wall) {
+  const auto add = [&](const QString& text, const QKeySequence& keys, bool can, std::function<void()> run) {
+    QAction* action = menu.addAction(text);
+    // The window's own actions take the keys; here they are only named.
+    action->setText(text + u'\t' + keys.toString(QKeySequence::NativeText));
+    action->setEnabled(can);
+    QObject::connect(action, &QAction::triggered, &session, std::move(run));
+  };
+  const auto& chosen = session.selection();
+  const bool copies = std::any_of(chosen.begin(), chosen.end(), [&](const ElementId& id) {
+    return findFixture(session.option(), id) || findWallItem(session.option(), id);
+  });
+  const bool things = std::any_of(chosen.begin(), chosen.end(),
+                                  [&](const ElementId& id) { return !findWall(session.option(), id); });
+  add(QObject::tr("Copy"), QKeySequence::Copy, copies, [&session] { copySelected(session); });
+  add(QObject::tr("Paste on this wall"), QKeySequence::Paste, !session.copied().empty(),
+      [&session, wall] { pasteCopied(session, wall); });
+  add(QObject::tr("Duplicate"), QKeySequence("Ctrl+D"), copies, [&session] { duplicateSelected(session); });
+  add(QObject::tr("Delete"), QKeySequence::Delete, things, [&session] { removeSelected(session); });
 }
 
 }  // namespace
 
-void fillStripMenu(QMenu& menu, StripContext& context, const ElementId& wall) {
+void fillStripMenu(QMenu& menu, StripContext& context, const StripScene::Spot& spot) {
+  const ElementId& wall = spot.wall;
   Session& session = context.session();
   const Layout& layout = session.layout();
   menu.setToolTipsVisible(true);
@@ -42,8 +88,9 @@ void fillStripMenu(QMenu& menu, StripContext& context, const ElementId& wall) {
         wallToWall(layout, one));
   offer(menu, session, QObject::tr("Counter to ceiling"), QObject::tr("From the rim below it up to the ceiling"),
         counterToCeiling(layout, one));
-  offer(menu, session, QObject::tr("Into the nearest stud bay"), QObject::tr("Needs the studs of the wall"),
-        intoBay(layout, one));
+  offerFullMirror(menu, session, one, spot);
+  offer(menu, session, QObject::tr("Move into the nearest stud bay"),
+        QObject::tr("By the least way; needs the studs of the wall"), intoBay(layout, one));
   QMenu* mirror = menu.addMenu(QObject::tr("Mirror about"));
   QMenu* eyes = menu.addMenu(QObject::tr("Set to the eyes of"));
   for (QMenu* each : {mirror, eyes}) each->setToolTipsVisible(true);
@@ -62,6 +109,8 @@ void fillStripMenu(QMenu& menu, StripContext& context, const ElementId& wall) {
   }
   mirror->setEnabled(!mirror->isEmpty());
   eyes->setEnabled(!eyes->isEmpty());
+  menu.addSeparator();
+  offerEdits(menu, session, wall);
   menu.addSeparator();
   const Wall* on = findWall(layout.option, wall);
   QAction* back = menu.addAction(QObject::tr("Back the whole wall"));

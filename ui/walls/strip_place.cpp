@@ -6,7 +6,7 @@
 
 namespace elbowroom::ui {
 
-StripPlace::StripPlace(StripContext& context, const QString& payload) : context_(context) {
+StripPlace::StripPlace(StripContext& context, const QString& payload) : CarryTool(context), context_(context) {
   const Session& session = context_.session();
   item_ = typicalWallItem(payload.mid(5).toStdString(), session.option());
   // The first option is the room as found: what is put into it is there already.
@@ -39,53 +39,23 @@ void StripPlace::move(const Pointer& pointer, bool) {
   item.along = snapped_.middle;
   item.bottom = snapped_.bottom;
   if (pointer.snaps()) item = withDefaults(base, std::move(item));
-  on_plan_ |= session.dragTo(PutWallItems{{item}}, QObject::tr("Add %1").arg(label_));
-  if (on_plan_) session.select({item_.id});
-  const QString refused = session.lastError(), why = snapWords(snapped_);
-  context_.say(!refused.isEmpty() ? refused : why.isEmpty() ? hint() : why);
-  context_.repaint();
-}
-
-void StripPlace::press(const Pointer& pointer) {
-  move(pointer, true);
-  if (drop()) context_.toolDone();
-}
-
-bool StripPlace::drop() {
-  if (!on_plan_ || !context_.session().dragging()) return false;
-  on_plan_ = false;
-  context_.session().endDrag();
-  return true;
+  carry(PutWallItems{{item}}, item_.id, label_);
+  answer_ = stripAnswer(session.layout(), item_.id);
+  sayWhere(withAnswer(answer_, snapWords(snapped_)));
 }
 
 bool StripPlace::key(QKeyEvent* event) {
-  if (event->key() != Qt::Key_Return && event->key() != Qt::Key_Enter) return false;
-  if (!on_plan_ && !context_.scene().empty()) {
-    // Without a mouse: on the middle of the selected wall, at its usual height, ready for arrows and typed figures.
-    const Session& session = context_.session();
-    const StripWall* wall = &context_.scene().drawing().walls.front();
-    for (const StripWall& each : context_.scene().drawing().walls)
-      if (session.selection().contains(each.id)) wall = &each;
-    const Point at{wall->x + wall->length / 2, item_.bottom + item_.height / 2};
-    move({at, context_.map().toPx(at), Qt::NoModifier}, false);
-  }
-  if (drop()) context_.toolDone();
-  return true;
-}
-
-bool StripPlace::undo() {
-  cancel();
-  return true;
-}
-
-void StripPlace::cancel() {
-  on_plan_ = false;
-  context_.session().cancelDrag();
-  context_.toolDone();
+  if (context_.scene().empty()) return enter(event, std::nullopt);
+  // On the middle of the selected wall, at its usual height, ready for arrows and typed figures.
+  const StripWall* wall = &context_.scene().drawing().walls.front();
+  for (const StripWall& each : context_.scene().drawing().walls)
+    if (context_.session().selection().contains(each.id)) wall = &each;
+  return enter(event, Point{wall->x + wall->length / 2, item_.bottom + item_.height / 2});
 }
 
 void StripPlace::paint(QPainter& painter) {
-  if (!on_plan_) return;
+  if (!carrying()) return;
+  if (answer_) paintAnswer(painter, context_, *answer_);
   paintGuides(painter, context_, snapped_);
   paintStripDimensions(painter, context_, stripDimensions(context_), -1);
 }

@@ -5,6 +5,7 @@
 #include <string>
 
 #include "core/drawing/marks.h"
+#include "core/plan/corners.h"
 
 namespace elbowroom::ui {
 namespace {
@@ -65,6 +66,7 @@ std::vector<std::size_t> StripScene::rebuild(const Layout& layout, const Report&
     DisplayList& list = listFor(layout, id, box);
     list.insert(list.end(), one.begin(), one.end());
   }
+  showCorners(layout);
   mark(report, style);
   Fingerprint common;
   common.add(common_.list);
@@ -106,14 +108,42 @@ DisplayList& StripScene::listFor(const Layout& layout, const ElementId& id, cons
 void StripScene::show(const Layout& layout, const ElementId& id, Box box) {
   const bool fixture = findFixture(layout.option, id) != nullptr;
   const auto same = [&](const Shown& each) { return each.id == id; };
-  if (!fixture) {
-    if (std::any_of(shown_.begin(), shown_.end(), same)) return;
-    if (const auto own = wallBoxOf(layout, id)) {
-      const Length x = leftOf(own->wall).value_or(Length{});
-      box = {{x + own->left, own->low}, {x + own->right, own->high}};
-    }
+  const auto placed = wallBoxOf(layout, id);
+  if (!fixture && std::any_of(shown_.begin(), shown_.end(), same)) return;
+  bool own = false;
+  if (placed) {
+    const Length x = leftOf(placed->wall).value_or(Length{});
+    if (!fixture) box = {{x + placed->left, placed->low}, {x + placed->right, placed->high}};
+    const Length middle = (box.low.x + box.high.x) / 2;
+    own = middle >= x + placed->left && middle <= x + placed->right;
   }
-  shown_.push_back({id, box});
+  shown_.push_back({id, box, own});
+}
+
+// What reaches a corner goes on there: a heavy line where both walls carry it, at the strip's two ends as well, and
+// things of the walls from their side on the neighbour, as fixtures are drawn.
+void StripScene::showCorners(const Layout& layout) {
+  for (const CornerTouch& touch : cornerTouches(layout)) {
+    const auto x = leftOf(touch.wall);
+    const WallFrame* wall = findWallFrame(layout, touch.wall);
+    if (!x || !wall) continue;
+    const auto add = [&](const Box& box, Prim prim, Role role) {
+      DisplayList& list = listFor(layout, touch.wall, box);
+      list.push_back({std::move(prim), role, touch.id});
+    };
+    const Box side{{*x + touch.from, touch.low}, {*x + touch.to, touch.high}};
+    if (findWallItem(layout.option, touch.id)) {
+      const Outline outline{side.low, {side.high.x, side.low.y}, side.high, {side.low.x, side.high.y}};
+      add(side, PolyPrim{outline, true, false}, Role::fixtureDetail);
+      shown_.push_back({touch.id, side, false});
+    }
+    const Length end = drawing_.walls.back().x + drawing_.walls.back().length;
+    const Length corner = touch.at_left ? *x : *x + wall->length;
+    // The first wall's left end and the last one's right end are one corner.
+    std::vector<Length> at{corner};
+    if (corner == Length{} || corner == end) at = {Length{}, end};
+    for (const Length c : at) add(side, LinePrim{{c, touch.low}, {c, touch.high}}, Role::fixture);
+  }
 }
 
 void StripScene::mark(const Report& report, const DrawStyle& style) {
@@ -198,8 +228,10 @@ ElementId StripScene::thingAt(Point p, Length reach) const {
 }
 
 std::optional<Box> StripScene::boxOf(const ElementId& id) const {
+  const Shown* first = nullptr;
   for (const Shown& each : shown_)
-    if (each.id == id) return each.box;
+    if (each.id == id && (!first || (each.own && !first->own))) first = &each;
+  if (first) return first->box;
   for (const StripWall& wall : drawing_.walls)
     if (wall.id == id) return Box{{wall.x, Length{}}, {wall.x + wall.length, drawing_.ceiling}};
   return std::nullopt;

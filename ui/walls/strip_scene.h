@@ -16,6 +16,7 @@ class StripScene {
   struct Shown {
     ElementId id;
     Box box;
+    bool own = true;  // on its own wall; else seen from its side on the neighbour
   };
   struct Mark {
     int finding = -1;  // index into the report; the first of those that share the mark
@@ -38,7 +39,7 @@ class StripScene {
 
   // The thing under a point, the smallest first, small ones a little generously (`reach`); else the wall; else none.
   ElementId thingAt(Point, Length reach) const;
-  // Where a thing or wall is drawn first; nullptr or nullopt when it is not.
+  // Where a thing is drawn on its own wall, else where it is drawn first; where a wall is. nullopt: nowhere.
   std::optional<Box> boxOf(const ElementId&) const;
   int findingAt(Point) const;  // -1: no mark there
   std::vector<ElementId> within(const Box&) const;  // things wholly inside
@@ -60,6 +61,7 @@ class StripScene {
   };
   DisplayList& listFor(const Layout&, const ElementId&, const Box&);
   void show(const Layout&, const ElementId&, Box drawn);
+  void showCorners(const Layout&);
   void mark(const Report&, const DrawStyle&);
 
   WallStripDrawing drawing_;

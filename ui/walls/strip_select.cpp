@@ -3,7 +3,8 @@
 #include <QApplication>
 #include <algorithm>
 
-#include "core/rules/text.h"
+#include "ui/canvas/tool_parts.h"
+#include "ui/session/selected.h"
 
 namespace elbowroom::ui {
 
@@ -107,8 +108,7 @@ void StripSelect::release(const Pointer& pointer) {
   Session& session = context_.session();
   if (banding_) {
     banding_ = false;
-    const Point a = context_.map().toPlan(band_from_), b = context_.map().toPlan(band_to_);
-    const Box box{{std::min(a.x, b.x), std::min(a.y, b.y)}, {std::max(a.x, b.x), std::max(a.y, b.y)}};
+    const Box box = bandOf(context_.map(), band_from_, band_to_);
     auto chosen = adds(pointer) ? session.selection() : std::set<ElementId>{};
     for (const ElementId& id : context_.scene().within(box)) chosen.insert(id);
     session.select(chosen);
@@ -171,25 +171,13 @@ void StripSelect::openDimension(int index, const QString& initial) {
   context_.askLength(dim.label_px, initial, take, dim.purpose());
 }
 
-bool StripSelect::nudge(QKeyEvent* event) {
-  int dx = 0, dy = 0;
-  switch (event->key()) {
-    case Qt::Key_Left: dx = -1; break;
-    case Qt::Key_Right: dx = 1; break;
-    case Qt::Key_Up: dy = 1; break;
-    case Qt::Key_Down: dy = -1; break;
-    default: return false;
-  }
+bool StripSelect::nudgeBy(QKeyEvent* event) {
+  const auto arrow = arrowOf(*event);
+  if (!arrow) return false;
+  const auto [dx, dy] = *arrow;
   Session& session = context_.session();
-  const bool fine = event->modifiers().testFlag(Qt::ShiftModifier);
-  const bool coarse = event->modifiers().testFlag(Qt::ControlModifier);
-  const bool inches = context_.unit() == Unit::inches;
-  const Length step = fine     ? (inches ? 0.0625_in : 1_mm)
-                      : coarse ? (inches ? 6_in : 100_mm)
-                               : (inches ? 0.5_in : 10_mm);
-  PutWallItems items;
-  PutOpenings openings;
-  PutFixtures fixtures;
+  const Length step = nudgeStep(*event, context_.unit());
+  PutThings put;
   const Layout& layout = session.layout();
   for (const ElementId& id : session.selection()) {
     std::optional<WallBox> box = wallBoxOf(layout, id);
@@ -204,16 +192,9 @@ bool StripSelect::nudge(QKeyEvent* event) {
     const bool over = place.wall != box->wall;
     const Length by = over ? Length{} : place.middle - box->middle(), up = dy == 0 ? Length{} : place.bottom - box->low;
     box->left += by, box->right += by, box->low += up, box->high += up;
-    const auto change = changeTo(layout, *box);
-    if (!change) continue;
-    if (const auto* put = std::get_if<PutWallItems>(&*change)) items.items.push_back(put->items.front());
-    if (const auto* put = std::get_if<PutOpenings>(&*change)) openings.openings.push_back(put->openings.front());
-    if (const auto* put = std::get_if<PutFixtures>(&*change)) fixtures.fixtures.push_back(put->fixtures.front());
+    putBox(put, layout, *box);
   }
-  // One key of merging for all directions, as on the plan.
-  if (!items.items.empty()) session.perform(items, QObject::tr("Nudge"), "nudge-on-wall");
-  if (!openings.openings.empty()) session.perform(openings, QObject::tr("Nudge opening"), "nudge-opening");
-  if (!fixtures.fixtures.empty()) session.perform(fixtures, QObject::tr("Nudge"), "nudge");
+  nudge(session, std::move(put));
   return !session.selection().empty();
 }
 
@@ -232,34 +213,10 @@ bool StripSelect::key(QKeyEvent* event) {
     return true;
   }
   if (event->key() == Qt::Key_Delete || event->key() == Qt::Key_Backspace) {
-    removeSelected();
+    removeSelected(context_.session());
     return true;
   }
-  return nudge(event);
-}
-
-void StripSelect::removeSelected() {
-  Session& session = context_.session();
-  std::vector<ElementId> ids;
-  for (const ElementId& id : session.selection())
-    if (!findWall(session.option(), id)) ids.push_back(id);
-  if (ids.empty()) return;
-  const QString what = ids.size() == 1 ? QString::fromStdString(subjectName(session.option(), ids.front())).toLower()
-                                       : QObject::tr("%n things", "", int(ids.size()));
-  session.perform(RemoveElements{ids}, QObject::tr("Delete %1").arg(what));
-}
-
-void StripSelect::selectNext(bool forward) {
-  Session& session = context_.session();
-  const std::vector<ElementId> order = context_.scene().inOrder();
-  if (order.empty()) return;
-  const auto count = static_cast<int>(order.size());
-  int at = forward ? -1 : count;
-  if (session.selection().size() == 1) {
-    const auto found = std::find(order.begin(), order.end(), *session.selection().begin());
-    if (found != order.end()) at = static_cast<int>(found - order.begin());
-  }
-  session.select({order[static_cast<std::size_t>((at + (forward ? 1 : -1) + count) % count)]});
+  return nudgeBy(event);
 }
 
 Qt::CursorShape StripSelect::cursorAt(const Pointer& pointer) const {
@@ -295,11 +252,7 @@ void StripSelect::paint(QPainter& painter) {
       painter.setBrush(palette.color(QPalette::Base));
       painter.drawRect(box);
     }
-  if (banding_) {
-    painter.setPen(QPen(palette.color(QPalette::Highlight), 1, Qt::DashLine));
-    painter.setBrush(Qt::NoBrush);
-    painter.drawRect(QRectF(band_from_, band_to_).normalized());
-  }
+  if (banding_) paintBand(painter, band_from_, band_to_);
 }
 
 QString StripSelect::hint() const {

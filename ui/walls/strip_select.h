@@ -22,14 +22,12 @@ class StripSelect : public Tool {
   Qt::CursorShape cursor() const override { return cursor_; }
 
   void leave();  // the pointer has left
-  void removeSelected();
-  void selectNext(bool forward);
   bool busy() const { return drag_ != nullptr || banding_; }
 
  private:
   std::optional<Handle> handleAt(const Pointer&) const;
   Qt::CursorShape cursorAt(const Pointer&) const;
-  bool nudge(QKeyEvent*);
+  bool nudgeBy(QKeyEvent*);
   void openDimension(int index, const QString& initial);
 
   StripContext& context_;

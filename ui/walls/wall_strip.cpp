@@ -15,6 +15,7 @@
 #include "core/people/body.h"
 #include "core/rules/text.h"
 #include "ui/look/look.h"
+#include "ui/session/selected.h"
 #include "ui/tray/tray.h"
 #include "ui/walls/strip_menu.h"
 #include "ui/walls/strip_place.h"
@@ -366,10 +367,15 @@ void WallStrip::mouseReleaseEvent(QMouseEvent* event) {
 
 void WallStrip::contextMenuEvent(QContextMenuEvent* event) {
   if (tool_ != &select_ || scene_.empty() || select_.busy()) return;
-  const ElementId id = thingAt(event->pos());
-  if (!id.empty() && !session_.selection().contains(id)) session_.select({id});
+  QPointF at = event->pos();
+  if (event->reason() == QContextMenuEvent::Keyboard) {
+    // Where what is selected stands, not where the mouse happens to be.
+    if (!session_.selection().empty()) at = placeOf(*session_.selection().begin()).center();
+  } else if (const ElementId id = thingAt(at); !id.empty() && !session_.selection().contains(id)) {
+    session_.select({id});
+  }
   QMenu menu(this);
-  fillStripMenu(menu, *this, scene_.spotAt(map_.toPlan(event->pos()).x).wall);
+  fillStripMenu(menu, *this, scene_.spotAt(map_.toPlan(at).x));
   menu.addSeparator();
   menu.addAction(tr("Fit the height"), this, &WallStrip::zoomToFit)->setEnabled(zoom_ > 1);
   menu.exec(event->globalPos());
@@ -400,7 +406,7 @@ bool WallStrip::focusNextPrevChild(bool next) {
     session_.select({});
     return QAbstractScrollArea::focusNextPrevChild(next);
   }
-  select_.selectNext(next);
+  selectNext(session_, order, next);
   return true;
 }
 

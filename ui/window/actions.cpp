@@ -12,6 +12,7 @@
 #include "core/rules/text.h"
 #include "ui/books/book_shelf.h"
 #include "ui/canvas/plan_canvas.h"
+#include "ui/session/selected.h"
 #include "ui/widgets/figures.h"
 #include "ui/window/file_flow.h"
 #include "ui/window/icons.h"
@@ -30,6 +31,7 @@ Actions::Actions(MainWindow& window, Session& session, PlanCanvas& canvas, FileF
   connect(&session_, &Session::changed, this, &Actions::refresh);
   connect(&session_, &Session::selectionChanged, this, &Actions::refresh);
   connect(&session_, &Session::savedChanged, this, &Actions::refresh);
+  connect(&session_, &Session::copiedChanged, this, &Actions::refresh);
   connect(&canvas_, &PlanCanvas::standInMoved, this, &Actions::refresh);
   connect(&canvas_, &PlanCanvas::toolChanged, this, &Actions::refresh);
   connect(&files_, &FileFlow::pathChanged, this, &Actions::refreshRecent);
@@ -83,13 +85,14 @@ void Actions::editMenu() {
   redo_->setShortcuts({QKeySequence(QKeySequence::Redo), QKeySequence("Ctrl+Y")});
   menu->addSeparator();
   remove_ = add(menu, tr("&Delete"), QKeySequence::Delete, tr("Take what is selected out of this option"),
-                [this] { canvas_.selectTool().removeSelected(); });
-  copy_ = add(menu, tr("&Copy"), QKeySequence::Copy, tr("Copy the selected fixtures, also for another option"),
-              [this] { canvas_.selectTool().copySelected(); refresh(); });
-  paste_ = add(menu, tr("&Paste"), QKeySequence::Paste, tr("Put the copied fixtures into this option"),
-               [this] { canvas_.selectTool().paste(); });
+                [this] { removeSelected(session_); });
+  copy_ = add(menu, tr("&Copy"), QKeySequence::Copy, tr("Copy what is selected, also for another option"),
+              [this] { copySelected(session_); });
+  paste_ = add(menu, tr("&Paste"), QKeySequence::Paste,
+               tr("Put what was copied into this option; on the selected wall, when one is"),
+               [this] { pasteCopied(session_); });
   duplicate_ = add(menu, tr("D&uplicate"), QKeySequence("Ctrl+D"), tr("Another of what is selected"),
-                   [this] { canvas_.selectTool().duplicateSelected(); });
+                   [this] { duplicateSelected(session_); });
   turn_left_ = add(menu, tr("Turn &left"), QKeySequence("Ctrl+["), tr("Quarter turn counter-clockwise"),
                    [this] { canvas_.selectTool().turnSelected(Angle::fromDegrees(90)); });
   turn_right_ = add(menu, tr("Turn &right"), QKeySequence("Ctrl+]"), tr("Quarter turn clockwise"),
@@ -97,12 +100,9 @@ void Actions::editMenu() {
   flip_ = add(menu, tr("Other &hand"), QKeySequence("H"), tr("Hinge or slide the selected door on its other side"),
               [this] { canvas_.selectTool().flipSelected(); });
   menu->addSeparator();
-  add(menu, tr("Select &all"), QKeySequence::SelectAll, tr("Select every fixture and opening"), [this] {
-    std::set<ElementId> all;
-    for (const Fixture& fixture : session_.option().fixtures) all.insert(fixture.id);
-    for (const Opening& opening : session_.option().openings) all.insert(opening.id);
-    session_.select(all);
-  });
+  add(menu, tr("Select &all"), QKeySequence::SelectAll,
+      tr("Select every fixture, door and window and everything on the walls and the ceiling"),
+      [this] { selectAll(session_); });
 }
 
 void Actions::roomMenu() {
@@ -203,7 +203,7 @@ void Actions::helpMenu() {
         tr("<table cellpadding=3>"
            "<tr><td><b>Drag</b></td><td>moves a fixture, opening, wall or corner; Shift switches snapping off</td></tr>"
            "<tr><td><b>A number</b></td><td>sets the marked distance, also while dragging; D marks the next one</td></tr>"
-           "<tr><td><b>Arrows</b></td><td>nudge by 1/2 in or 10 mm, with Shift by 1/16 in or 1 mm</td></tr>"
+           "<tr><td><b>Arrows</b></td><td>nudge by 1/2 in or 10 mm, with Shift by 1/16 in or 1 mm, with Ctrl by 6 in or 100 mm</td></tr>"
            "<tr><td><b>[ and ]</b></td><td>turn what stands free, or the clear floor space, by 15 degrees</td></tr>"
            "<tr><td><b>Double click</b></td><td>on a wall adds a corner</td></tr>"
            "<tr><td><b>Wheel</b></td><td>zooms about the pointer</td></tr>"
@@ -263,16 +263,17 @@ void Actions::refresh() {
   redo_->setIconText(tr("Redo"));
   undo_->setToolTip(named(tr("Undo"), history.undoLabel()) + " (Ctrl+Z)");
   redo_->setToolTip(named(tr("Redo"), history.redoLabel()));
-  bool fixture = false, door = false;
+  bool fixture = false, door = false, copies = false;
   for (const ElementId& id : session_.selection()) {
     fixture |= findFixture(session_.option(), id) != nullptr;
+    copies |= findWallItem(session_.option(), id) || findCeilingItem(session_.option(), id);
     const Opening* opening = findOpening(session_.option(), id);
     door |= opening && opening->kind == OpeningKind::door;
   }
   remove_->setEnabled(!session_.selection().empty());
-  duplicate_->setEnabled(fixture);
-  copy_->setEnabled(fixture);
-  paste_->setEnabled(canvas_.selectTool().canPaste());
+  duplicate_->setEnabled(fixture || copies);
+  copy_->setEnabled(fixture || copies);
+  paste_->setEnabled(!session_.copied().empty());
   turn_left_->setEnabled(fixture);
   turn_right_->setEnabled(fixture);
   flip_->setEnabled(door);
