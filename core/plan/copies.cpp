@@ -57,8 +57,8 @@ Length shiftOf(const std::vector<WallItem>& items, const Layout& into, const Wal
   return std::max(std::min(wanted, wall.length - right), -left);
 }
 
-void placeOnWalls(const Copies& copies, const Layout& into, const ElementId& onto, Option& scratch, PutThings& put,
-                  Length gap, const std::map<ElementId, ElementId>& copy_of) {
+void placeOnWalls(const Copies& copies, const Layout& into, const ElementId& onto, Option& scratch,
+                  PutThings& put, Length gap, const std::map<ElementId, ElementId>& copy_of) {
   if (into.walls.empty()) return;
   std::map<ElementId, std::vector<WallItem>> by_wall;
   for (WallItem copy : copies.on_walls) {

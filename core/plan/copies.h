@@ -17,10 +17,10 @@ struct Copies {
 // Walls and openings among the ids are left out.
 Copies copiesOf(const Layout&, std::span<const ElementId>);
 
-// The copies with fresh ids. Fixtures beside their originals, on the wall of that name when there is one. Things on
-// walls on `wall` when it is given, else on the wall of that name, else on the first one: in their own place while
-// nothing is there, else beside it together, as the wall allows. Ceiling items a little aside. What named a copied
-// shower names its copy; what names one that is not here names none.
+// The copies with fresh ids. Fixtures beside their originals, on the wall of that name when there is one.
+// Things on walls on `wall` when it is given, else on the wall of that name, else on the first one: in their
+// own place while nothing is there, else beside it together, as the wall allows. Ceiling items a little
+// aside. What named a copied shower names its copy; what names one that is not here names none.
 PutThings putDown(const Copies&, const Layout& into, const ElementId& wall = {});
 
 }  // namespace elbowroom

@@ -12,9 +12,10 @@ namespace {
 
 using namespace literals;
 
-constexpr Length kLeast = Length::nanometres(25'400'000);   // 1 in
+constexpr Length kLeast = Length::nanometres(25'400'000);  // 1 in
 constexpr Length kRounding = Length::nanometres(10);
-constexpr Length kThin = Length::nanometres(12'700'000);    // 1/2 in: glass on the next wall meets it in the corner
+constexpr Length kThin =
+    Length::nanometres(12'700'000);  // 1/2 in: glass on the next wall meets it in the corner
 
 bool getsHole(const WallItem& item) {
   for (const WallUse use : {WallUse::lamp, WallUse::receptacle, WallUse::control, WallUse::box})
@@ -63,16 +64,17 @@ struct Rectangle {
   double area() const { return (right - left).inches() * (high - low).inches(); }
 };
 
-// The largest rectangle within left..right that stands at `low`, holds `middle` and reaches at most `cap`. Its width
-// falls in straight pieces as its top rises, so that between two heights its area is a parabola.
+// The largest rectangle within left..right that stands at `low`, holds `middle` and reaches at most `cap`.
+// Its width falls in straight pieces as its top rises, so that between two heights its area is a parabola.
 std::optional<Rectangle> largest(const Line& ceiling, Rectangle within, Length middle) {
   std::vector<Length> tops{within.high};
   for (const CeilingPoint& p : ceiling) tops.push_back(p.height);
   const auto heightAt = [&](Length x) {
     for (std::size_t i = 0; i + 1 < ceiling.size(); ++i)
       if (x <= ceiling[i + 1].along)
-        return ceiling[i].height + (ceiling[i + 1].height - ceiling[i].height)
-                                       .scaled((x - ceiling[i].along) / (ceiling[i + 1].along - ceiling[i].along));
+        return ceiling[i].height +
+               (ceiling[i + 1].height - ceiling[i].height)
+                   .scaled((x - ceiling[i].along) / (ceiling[i + 1].along - ceiling[i].along));
     return ceiling.back().height;
   };
   for (const Length x : {within.left, middle, within.right}) tops.push_back(heightAt(x));
@@ -115,7 +117,8 @@ std::optional<WallItem> fullMirror(const Layout& layout, WallItem mirror) {
   const std::vector<WallBox> boxes = inTheWay(layout, mirror);
   std::optional<Length> rim;
   for (const WallBox& box : boxes)
-    if (findFixture(layout.option, box.id) && box.high < centre && box.left < middle + half && box.right > middle - half)
+    if (findFixture(layout.option, box.id) && box.high < centre && box.left < middle + half &&
+        box.right > middle - half)
       rim = std::max(rim.value_or(Length{}), box.high);
   const Length low = rim.value_or(mirror.bottom);
   std::vector<Length> lefts{Length{}}, rights{wall->length};
@@ -129,7 +132,8 @@ std::optional<WallItem> fullMirror(const Layout& layout, WallItem mirror) {
     for (const Length right : rights) {
       Rectangle within{left, right, low, 1'000'000_in};
       for (const WallBox& box : boxes)
-        if (box.high > low && box.left < right && box.right > left) within.high = std::min(within.high, box.low);
+        if (box.high > low && box.left < right && box.right > left)
+          within.high = std::min(within.high, box.low);
       const auto found = largest(*line, within, middle);
       if (found && (!best || found->area() > best->area())) best = found;
     }

@@ -4,7 +4,8 @@
 
 namespace elbowroom {
 
-PutThings movedBy(const Layout& layout, const std::set<ElementId>& ids, Vector by, std::optional<Length> step) {
+PutThings movedBy(const Layout& layout, const std::set<ElementId>& ids, Vector by,
+                  std::optional<Length> step) {
   PutThings put;
   const auto alongBy = [&](int wall) {
     if (wall < 0) return Length{};

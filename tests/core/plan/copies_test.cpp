@@ -22,9 +22,11 @@ struct Bath {
     put("bar", "towel-bar", "n", 60, 48, 24, 3);
     room.option().on_ceiling.push_back({{"fan"}, "fan", {48_in, 30_in}, {}, {}, {}, {}, {}});
   }
-  WallItem& put(const char* id, const char* kind, const char* wall, double along, double bottom, double w, double h) {
+  WallItem& put(const char* id, const char* kind, const char* wall, double along, double bottom, double w,
+                double h) {
     WallItem i = typicalWallItem(kind, room.option());
-    i.id = {id}, i.wall = {wall}, i.along = in(along), i.bottom = in(bottom), i.width = in(w), i.height = in(h);
+    i.id = {id}, i.wall = {wall}, i.along = in(along), i.bottom = in(bottom), i.width = in(w),
+    i.height = in(h);
     room.option().on_walls.push_back(i);
     return room.option().on_walls.back();
   }

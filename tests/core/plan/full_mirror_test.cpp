@@ -15,8 +15,8 @@ using namespace literals;
 using test::in;
 using test::RoomMaker;
 
-// 96 x 60 in, 96 in high. On the south wall (its left end is the room's south-east corner): a vanity 30 x 34 in high
-// with its centre at 60, and a mirror over it.
+// 96 x 60 in, 96 in high. On the south wall (its left end is the room's south-east corner): a vanity 30 x 34
+// in high with its centre at 60, and a mirror over it.
 struct Bath {
   RoomMaker room{96, 60};
   Bath() {
@@ -44,7 +44,9 @@ void expectRectangle(const std::optional<WallItem>& m, Length left, Length right
   EXPECT_EQ(m->bottom + m->height, high);
 }
 
-TEST(FullMirror, FromCornerToCornerAndRimToCeiling) { expectRectangle(Bath().full(), 0_in, 96_in, 34_in, 96_in); }
+TEST(FullMirror, FromCornerToCornerAndRimToCeiling) {
+  expectRectangle(Bath().full(), 0_in, 96_in, 34_in, 96_in);
+}
 
 TEST(FullMirror, StandsOnTheBacksplash) {
   Bath bath;
@@ -55,7 +57,7 @@ TEST(FullMirror, StandsOnTheBacksplash) {
 TEST(FullMirror, EndsAtWhatStandsBesideIt) {
   Bath bath;
   bath.room.fixture("l", FixtureKind::linenCloset, "s", 12, 24, 18);  // 84 in high, 0 to 24
-  bath.put("b", "towel-bar", 90, 50, 6, 4);                            // 87 to 93
+  bath.put("b", "towel-bar", 90, 50, 6, 4);                           // 87 to 93
   expectRectangle(bath.full(), 24_in, 87_in, 34_in, 96_in);
   // A toilet's tank is lower than the counter.
   bath.room.fixture("wc", FixtureKind::toilet, "s", 34, 19, 28).height = 30_in;
@@ -108,7 +110,9 @@ TEST(FullMirror, NothingBelowKeepsItsLowerEdgeAndNothingLeftIsNone) {
 
 TEST(FullMirror, NoGridRectangleUnderRandomSlopesIsLarger) {
   std::mt19937 random(7);
-  const auto upTo = [&](int most) { return static_cast<double>(std::uniform_int_distribution<int>(0, most)(random)); };
+  const auto upTo = [&](int most) {
+    return static_cast<double>(std::uniform_int_distribution<int>(0, most)(random));
+  };
   int sloped = 0;
   for (int i = 0; i < 200; ++i) {
     Bath bath;
@@ -119,7 +123,8 @@ TEST(FullMirror, NoGridRectangleUnderRandomSlopesIsLarger) {
     const auto full = bath.full();
     if (!full) continue;
     sloped += slopes.empty() ? 0 : 1;
-    const Length left = full->along - full->width / 2, right = left + full->width, top = full->bottom + full->height;
+    const Length left = full->along - full->width / 2, right = left + full->width,
+                 top = full->bottom + full->height;
     const Length slack = Length::nanometres(5);
     EXPECT_LE(top, std::min(*ceilingOn(layout, {"s"}, left), *ceilingOn(layout, {"s"}, right)) + slack);
     double best = 0;
