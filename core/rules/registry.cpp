@@ -327,7 +327,25 @@
   RULE(craft, pocketMeetsBoxes)                   \
   RULE(craft, pocketScrews)                       \
   RULE(craft, pocketWallThickness)                \
-  RULE(craft, pocketLoad)
+  RULE(craft, pocketLoad)                         \
+  RULE(craft, recessOffPipes)                     \
+  RULE(craft, recessLoad)                         \
+  RULE(craft, wallItemUnderCeiling)               \
+  RULE(craft, mirrorHoleToEdge)                   \
+  RULE(craft, mirrorHoleToHole)                   \
+  RULE(craft, mirrorItemWhole)                    \
+  RULE(craft, controlOutOfSpray)                  \
+  RULE(craft, controlFromOutside)                 \
+  RULE(craft, headOverTallest)                    \
+  RULE(craft, hoseReachesCorners)                 \
+  RULE(craft, switchOutOfReach)                   \
+  RULE(craft, towelAtShower)                      \
+  RULE(craft, towelAtBasin)                       \
+  RULE(craft, receptaclePerPerson)                \
+  RULE(craft, makeupMirrorEyes)                   \
+  RULE(craft, sideLightEyes)                      \
+  RULE(craft, mirrorShowsChild)                   \
+  RULE(craft, paperHolderHeight)
 
 namespace elbowroom {
 

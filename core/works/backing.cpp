@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "core/plan/bays.h"
+#include "core/plan/fixture_sides.h"
 #include "core/plan/wall_catalogue.h"
 #include "core/works/backing_later.h"
 
@@ -91,44 +92,20 @@ void addFixtures(const Layout& layout, std::vector<BackingZone>& zones) {
   }
 }
 
-// The end of the glass at which its door hangs, and the way along the glass.
-struct HingeAt {
-  Point at;
-  Direction glass;
-};
-HingeAt hingeOf(const PlacedFixture& f, const Pane& pane) {
-  Point left, right;  // as seen from outside the shower
-  switch (pane.side) {
-    case Side::front:
-      left = f.front.a, right = f.front.b;
-      break;
-    case Side::back:
-      left = f.right_side.a, right = f.left_side.a;
-      break;
-    case Side::left:
-      left = f.left_side.a, right = f.left_side.b;
-      break;
-    case Side::right:
-      left = f.right_side.b, right = f.right_side.a;
-      break;
-  }
-  return {*pane.hinge == Hand::left ? left : right, Direction::between(left, right)};
-}
-
 void addHinges(const Layout& layout, std::vector<BackingZone>& zones) {
   for (const PlacedFixture& f : layout.fixtures) {
     if (!counts(f.fixture.status)) continue;
-    for (const Pane& pane : f.fixture.glass) {
-      if (!pane.door || !pane.hinge) continue;
-      const HingeAt hinge = hingeOf(f, pane);
+    for (const FixtureSide& side : sidesOf(layout, f)) {
+      if (side.pane == nullptr || !side.pane->door || !side.pane->hinge) continue;
+      const Point at = *side.pane->hinge == Hand::left ? side.line.a : side.line.b;
       for (const WallFrame& wall : layout.walls) {
-        const bool across = std::abs(wall.along.x * hinge.glass.x + wall.along.y * hinge.glass.y) < 0.7;
-        const Length along = dot(hinge.at - wall.from, wall.along), off = dot(hinge.at - wall.from, wall.inward);
+        const bool across = std::abs(dot(1_in * wall.along, side.out).inches()) > 0.7;
+        const Length along = dot(at - wall.from, wall.along), off = dot(at - wall.from, wall.inward);
         if (!across || abs(off) > kAtWall || along < -kAtWall || along > wall.length + kAtWall) continue;
         BackingZone z = zoneFor(BackingFor::glassHinge, wall.id, {f.fixture.id});
         z.from = along - kHingeStud / 2;
         z.to = along + kHingeStud / 2;
-        z.top = pane.height.value_or(kGlassTop);
+        z.top = side.pane->height.value_or(kGlassTop);
         zones.push_back(std::move(z));
         break;
       }

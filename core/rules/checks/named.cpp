@@ -4,6 +4,7 @@
 
 #include "core/rules/checks/access_room.h"
 #include "core/rules/checks/access_showers.h"
+#include "core/rules/checks/at_water.h"
 #include "core/rules/checks/bath_space.h"
 #include "core/rules/checks/baths.h"
 #include "core/rules/checks/clear_floor.h"
@@ -16,6 +17,9 @@
 #include "core/rules/checks/fans.h"
 #include "core/rules/checks/floor.h"
 #include "core/rules/checks/fronts.h"
+#include "core/rules/checks/in_walls.h"
+#include "core/rules/checks/manoeuvring.h"
+#include "core/rules/checks/mirrors.h"
 #include "core/rules/checks/headroom.h"
 #include "core/rules/checks/hot_water.h"
 #include "core/rules/checks/lights.h"
@@ -329,6 +333,27 @@ constexpr NamedMeasure kNamed[] = {
     {"paper-holders-ahead", paperHoldersAhead},
     // hot_water.h
     {"hot-water-waits", hotWaterWaits, Gives::amount, "s"},
+    // at_water.h
+    {"controls-out-of-spray", controlsOutOfSpray, Gives::yesNo},
+    {"controls-from-outside", controlsFromOutside},
+    {"heads-over-tallest", headsOverTallest},
+    {"hoses-reach-corners", hosesReachCorners},
+    {"switches-out-of-reach", switchesOutOfReach},
+    {"towels-at-showers", towelsAtShowers},
+    {"towels-at-basins", towelsAtBasins},
+    // in_walls.h
+    {"recesses-off-pipes", recessesOffPipes, Gives::yesNo},
+    {"recess-loads", recessLoads, Gives::yesNo},
+    {"items-under-ceiling", itemsUnderCeiling},
+    {"receptacles-per-person", receptaclesPerPerson, Gives::count},
+    {"paper-holder-heights", paperHolderHeights},
+    // mirrors.h
+    {"mirror-holes-to-edge", mirrorHolesToEdge},
+    {"mirror-holes-apart", mirrorHolesApart},
+    {"mirror-items-whole", mirrorItemsWhole, Gives::yesNo},
+    {"makeup-mirror-eyes", makeupMirrorEyes},
+    {"side-light-eyes", sideLightEyes},
+    {"mirrors-for-children", mirrorsForChildren},
 };
 
 }  // namespace

@@ -2,6 +2,7 @@
 // rule of the same id in another book has the same knob.
 #pragma once
 
+#include <cmath>
 #include <functional>
 #include <map>
 #include <string>
@@ -133,6 +134,27 @@ inline Knob knobOf(const std::string& rule_id) {
       {"side-light-height", centreOnWall},
       {"light-over-mirror-height", centreOnWall},
       {"niche-height", [](Plan& p, Length edge) { p.options[0].on_walls.at(0).bottom = edge; }},
+      {"wall-item-under-ceiling", topOnWall},
+      {"mirror-hole-to-edge", [](Plan& p, Length glass) { p.options[0].on_walls.at(0).along = 20_in + glass; }},
+      {"mirror-hole-to-hole", [](Plan& p, Length glass) { p.options[0].on_walls.at(2).along = 49_in + glass; }},
+      {"control-from-outside", [](Plan& p, Length reach) { p.options[0].on_walls.at(0).along = 36_in + reach; }},
+      {"head-over-tallest", [](Plan& p, Length edge) { p.options[0].on_walls.at(0).bottom = edge; }},
+      {"hose-reaches-corners", [](Plan& p, Length hose) { p.options[0].on_walls.at(0).facts["hose"] = hose; }},
+      {"switch-out-of-reach",
+       [](Plan& p, Length off) {
+         p.options[0].on_walls.at(0).wall = {"n"};
+         p.options[0].on_walls.at(0).along = 36_in + off;
+       }},
+      {"towel-at-shower", [](Plan& p, Length off) { p.options[0].on_walls.at(0).along = 36_in + off; }},
+      {"towel-at-basin",
+       [](Plan& p, Length off) {  // from the corner of its front, 21 in from the wall
+         const double aside = std::sqrt(off.inches() * off.inches() - 21 * 21);
+         p.options[0].on_walls.at(0).along = 48_in + Length::fromInches(aside);
+       }},
+      {"makeup-mirror-eyes", centreOnWall},
+      {"side-light-eyes", centreOnWall},
+      {"mirror-shows-child", [](Plan& p, Length edge) { p.options[0].on_walls.at(0).bottom = edge; }},
+      {"paper-holder-height", centreOnWall},
       {"hand-spray-hose", [](Plan& p, Length hose) { p.options[0].on_walls.at(0).facts["hose"] = hose; }},
       {"toilet-clear-front-wide",
        [](Plan& p, Length ahead) { p.options[0].fixtures.at(1).depth = 72_in - 28_in - ahead; }},

@@ -50,7 +50,8 @@ const std::map<std::string, std::set<std::string>>& knownSections() {
       {"Bathroom planning guidelines of the US kitchen and bath trade association",
        {"Guideline 1", "Guideline 2", "Guideline 4", "Guideline 5", "Guideline 6", "Guideline 7", "Guideline 8",
         "Guideline 9", "Guideline 10", "Guideline 12", "Guideline 13", "Guideline 14", "Guideline 16", "Guideline 17",
-        "Guideline 18", "Guideline 19", "Guideline 20", "Guideline 21", "Guideline 22", "Guideline 23", "Guideline 25"}},
+        "Guideline 18", "Guideline 19", "Guideline 20", "Guideline 21",
+        "Guideline 22", "Guideline 23", "Guideline 24", "Guideline 25"}},
       {"Body sizes of the US Army survey ANSUR II", {""}},
       {"Ergonomics course on work heights", {""}},
       {"Remodeling guides on privacy", {""}},
@@ -81,6 +82,8 @@ const std::map<std::string, std::set<std::string>>& knownSections() {
       {"Arithmetic of a floor that falls to its middle", {""}},
       {"Trade articles on side lights", {""}},
       {"Trade article on waiting for hot water", {""}},
+      {"Fabricator's table for toughened glass", {""}},
+      {"Geometry of a hose", {""}},
       {"Common practice, no source", {""}},
   };
   return sections;

@@ -159,6 +159,8 @@ std::vector<Finding> everyFinding() {
         f.measured = *a + Angle::fromDegrees(std::min(0.0, off * 3));
       if (const auto* a = std::get_if<Amount>(&*f.limit))
         f.measured = Amount{a->thousandths + std::llround(off * 1000)};
+      if (const auto* c = std::get_if<Count>(&*f.limit))
+        f.measured = Count{std::max(c->value + static_cast<int>(off), 0)};
       f.outcome = judge(*f.measured, f.compare, *f.limit, f.limit_high, 0.5_in);
       all.push_back(f);
     }

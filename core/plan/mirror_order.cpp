@@ -1,9 +1,10 @@
-#include "core/works/mirror_order.h"
+#include "core/plan/mirror_order.h"
 
 #include <algorithm>
 #include <array>
 #include <cmath>
 #include <optional>
+#include <tuple>
 
 #include "core/plan/wall_catalogue.h"
 
@@ -64,6 +65,8 @@ Length rimToPoint(const MirrorHole& h, Length x, Length y) {
   return between(outside(x - h.from_left, h.width / 2), outside(y - h.from_bottom, h.height / 2), {});
 }
 
+}  // namespace
+
 Length rimToRim(const MirrorHole& a, const MirrorHole& b) {
   if (a.diameter > Length{}) return rimToPoint(b, a.from_left, a.from_bottom) - a.diameter / 2;
   if (b.diameter > Length{}) return rimToRim(b, a);
@@ -75,6 +78,8 @@ Length rimToEdge(const MirrorHole& h, const MirrorOrder& order) {
   return std::min({h.from_left - h.width / 2, order.width - h.from_left - h.width / 2,
                    h.from_bottom - h.height / 2, order.height - h.from_bottom - h.height / 2});
 }
+
+namespace {
 
 void judgeEdges(MirrorOrder& order, const MirrorHole& h) {
   const Length edge = rimToEdge(h, order), needed = glassToEdge(order.thickness);

@@ -1,0 +1,21 @@
+// What a wall allows where something is set into it or hung on it: pipes, load, the ceiling above; and how many
+// things of a kind there are where they are used.
+#pragma once
+
+#include "core/rules/rule.h"
+
+namespace elbowroom::checks {
+
+// Yes: no pipes run in the wall that a niche or cabinet is set into.
+std::vector<Measurement> recessesOffPipes(const CheckInput&);
+// Yes: the wall carries no load. Niches and cabinets that cut a stud; asked of the wall.
+std::vector<Measurement> recessLoads(const CheckInput&);
+// Upper edge of each thing on a wall, at most the ceiling over it (the lower end under a slope). Asked of the room
+// where the ceiling's height is not stated.
+std::vector<Measurement> itemsUnderCeiling(const CheckInput&);
+// Receptacles within 36 in of a basin for two, at least one for each of its basins; a count. Only where one is there.
+std::vector<Measurement> receptaclesPerPerson(const CheckInput&);
+// Centre of each paper holder above the floor.
+std::vector<Measurement> paperHolderHeights(const CheckInput&);
+
+}  // namespace elbowroom::checks
