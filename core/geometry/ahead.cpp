@@ -62,37 +62,73 @@ Hit nearestOn(P a, P b, const Strip& strip) {
   return {p.y, p};
 }
 
+// A ring in the strip's frame and the box round it.
+struct LocalRing {
+  std::vector<P> points;
+  P low, high;
+
+  void take(const Outline& outline, const Strip& strip) {
+    points.clear();
+    low = {HUGE_VAL, HUGE_VAL};
+    high = {-HUGE_VAL, -HUGE_VAL};
+    for (const Point& p : outline) {
+      const P q = strip.local(kernel::inInches(p));
+      low = {std::min(low.x, q.x), std::min(low.y, q.y)};
+      high = {std::max(high.x, q.x), std::max(high.y, q.y)};
+      points.push_back(q);
+    }
+  }
+};
+
 // Is the strip already blocked right at its front? `solid_inside`: the ring is solid, else its outside is.
 bool blockedAtFront(const std::vector<P>& ring, const Outline& outline, const Strip& strip, bool solid_inside,
                     P* at) {
   const double y = kContact.inches() + kRounding;
-  std::vector<double> cuts{strip.low, strip.high};
+  thread_local std::vector<double> cuts;
+  cuts.clear();
+  bool inside = false;  // at the left end of the strip
   for (std::size_t i = 0, j = ring.size() - 1; i < ring.size(); j = i++) {
     const P a = ring[j], b = ring[i];
     if ((a.y > y) == (b.y > y)) continue;
     const double x = a.x + (y - a.y) / (b.y - a.y) * (b.x - a.x);
-    if (x > strip.low && x < strip.high) cuts.push_back(x);
+    if (x <= strip.low)
+      inside = !inside;
+    else if (x < strip.high)
+      cuts.push_back(x);
+  }
+  if (strip.low == strip.high) {
+    if (contains(outline, kernel::toPoint(strip.world({strip.low, y}))) != solid_inside) return false;
+    *at = {strip.low, 0};
+    return true;
   }
   std::sort(cuts.begin(), cuts.end());
-  for (std::size_t i = 1; i < cuts.size(); ++i) {
-    const bool point_strip = strip.low == strip.high;
-    if (!point_strip && cuts[i] - cuts[i - 1] < kRounding) continue;
-    const double x = (cuts[i - 1] + cuts[i]) / 2;
-    if (contains(outline, kernel::toPoint(strip.world({x, y}))) != solid_inside) continue;
-    *at = {x, 0};
-    return true;
+  cuts.push_back(strip.high);
+  double from = strip.low;
+  for (const double to : cuts) {
+    if (inside == solid_inside && to - from >= kRounding) {
+      *at = {(from + to) / 2, 0};
+      return true;
+    }
+    inside = !inside;
+    from = to;
   }
   return false;
 }
 
-Hit firstHit(const Outline& outline, const Strip& strip, bool solid_inside) {
-  std::vector<P> ring;
-  ring.reserve(outline.size());
-  for (const Point& p : outline) ring.push_back(strip.local(kernel::inInches(p)));
+// `nearest`: what is known to be hit already; nothing beyond it is looked for.
+Hit firstHit(const Outline& outline, const Strip& strip, bool solid_inside, double nearest = HUGE_VAL) {
+  thread_local LocalRing ring;
+  ring.take(outline, strip);
+  if (solid_inside && (ring.high.x < strip.low || ring.low.x > strip.high || ring.high.y < kContact.inches() ||
+                       ring.low.y > nearest)) {
+    return {};
+  }
   Hit best;
-  if (blockedAtFront(ring, outline, strip, solid_inside, &best.at)) return best.distance = 0, best;
-  for (std::size_t i = 0, j = ring.size() - 1; i < ring.size(); j = i++) {
-    const Hit hit = nearestOn(ring[j], ring[i], strip);
+  if (!solid_inside || ring.low.y <= kContact.inches() + kRounding)
+    if (blockedAtFront(ring.points, outline, strip, solid_inside, &best.at)) return best.distance = 0, best;
+  const std::vector<P>& points = ring.points;
+  for (std::size_t i = 0, j = points.size() - 1; i < points.size(); j = i++) {
+    const Hit hit = nearestOn(points[j], points[i], strip);
     if (hit.distance < best.distance) best = hit;
   }
   return best;
@@ -107,7 +143,7 @@ Ahead clearAhead(Segment front, Direction ahead, const Outline& room, const std:
   if (room.size() >= 3) best = firstHit(room, strip, false);
   for (std::size_t i = 0; i < obstacles.size(); ++i) {
     if (obstacles[i].size() < 3) continue;
-    const Hit other = firstHit(obstacles[i], strip, true);
+    const Hit other = firstHit(obstacles[i], strip, true, best.distance);
     // An obstacle flush on the wall ahead is named before the wall.
     if (other.distance < best.distance || (hit < 0 && other.distance == best.distance)) {
       best = other;

@@ -33,9 +33,9 @@ Scratch& scratch() {
 }
 
 // Common part of the two searches.
-class Squares {
+class CellQueue {
  public:
-  explicit Squares(const Kernel& k) : kernel_(k), s_(scratch()) {
+  explicit CellQueue(const Kernel& k) : kernel_(k), s_(scratch()) {
     s_.heap.clear();
     s_.arena.resize(k.edges.size());
     for (std::uint32_t i = 0; i < s_.arena.size(); ++i) s_.arena[i] = i;
@@ -257,7 +257,7 @@ class LargestSearch {
   }
 
   const Kernel& kernel_;
-  Squares squares_;
+  CellQueue squares_;
   double best_ = 0;
   Vec best_at_;
   bool polished_ = true;
@@ -341,7 +341,7 @@ class NearestSearch {
   }
 
   const Kernel& kernel_;
-  Squares squares_;
+  CellQueue squares_;
   double radius_;
   Vec near_;
   double best_ = kInfinity;
@@ -349,6 +349,33 @@ class NearestSearch {
 };
 
 }  // namespace
+
+Squares searchSquares(const Kernel& kernel, double radius) {
+  constexpr double kMostHalf = 4;
+  Squares found;
+  found.radius = radius;
+  if (!kernel.has_floor) return found;
+  CellQueue queue(kernel);
+  const auto visit = [&](Vec at, double half, std::uint32_t first, std::uint32_t count) {
+    const double f = queue.valueAt(at, first, count);
+    if (f + half * kRoot2 < radius) return;
+    if (half > kMostHalf) {
+      queue.push(f, at, half, first, count);
+      return;
+    }
+    found.half = half;
+    found.all.push_back({at, f});
+  };
+  queue.coverRoom(visit);
+  while (!queue.empty()) {
+    const Cell cell = queue.pop();
+    const double q = cell.half / 2;
+    for (const Vec d : {Vec{-q, -q}, Vec{q, -q}, Vec{-q, q}, Vec{q, q}})
+      visit(cell.at + d, q, cell.first, cell.count);
+  }
+  std::sort(found.all.begin(), found.all.end(), [](const Square& a, const Square& b) { return a.f > b.f; });
+  return found;
+}
 
 Circle searchLargestCircle(const Kernel& kernel) { return LargestSearch(kernel).run(); }
 

@@ -97,6 +97,11 @@ const Circle& Kernel::largest() const {
   return largest_;
 }
 
+const Squares& Kernel::squares() const {
+  std::call_once(squares_once_, [this] { squares_ = searchSquares(*this, kSquaresFor); });
+  return squares_;
+}
+
 }  // namespace floor_kernel
 
 using floor_kernel::toInches;

@@ -57,6 +57,18 @@ struct Value {
   int edge = -1;  // the edge that limits
 };
 
+// A square of the plan by the value at its middle.
+struct Square {
+  Vec at;
+  double f = 0;
+};
+// All squares of one size whose value plus half diagonal is at least `radius`, the roomiest first.
+struct Squares {
+  double half = 0;  // of the side, at most 4 in
+  double radius = 0;
+  std::vector<Square> all;
+};
+
 struct Kernel {
   Outline room;
   std::vector<Outline> obstacles;
@@ -72,10 +84,14 @@ struct Kernel {
 
   // The largest circle is asked for by several figures of one step, so it is kept.
   const Circle& largest() const;
+  // Where a disc of 12 in or more may lie: what every search for a turning shape or clear floor starts from.
+  const Squares& squares() const;
+  static constexpr double kSquaresFor = 12;
 
  private:
-  mutable std::once_flag largest_once_;
+  mutable std::once_flag largest_once_, squares_once_;
   mutable Circle largest_;
+  mutable Squares squares_;
 };
 
 // The squares every search starts from: about four across the room's box, as visit(middle, half side).
@@ -92,6 +108,7 @@ void startSquares(const Kernel& kernel, Visit visit) {
 }
 
 // circle_search.cpp
+Squares searchSquares(const Kernel& kernel, double radius);
 Circle searchLargestCircle(const Kernel& kernel);
 std::optional<Circle> searchNearestCircle(const Kernel& kernel, double radius, Vec near);
 

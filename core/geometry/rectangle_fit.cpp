@@ -111,7 +111,7 @@ std::optional<Placed> beyondSweep(const FreeFloor& floor, const std::vector<Leaf
   for (const Leaf& leaf : leaves) around.addSector(leaf);
   const RigidPattern pattern = rectanglePattern(along, across);
   const Pose wanted{toInches(near.center), near.turn.radians()};
-  if (liesClear(around, pattern, wanted)) return near;
+  if (liesClear(around, pattern, wanted, kContact.inches())) return near;
   return placedAs(anywhereRigid(around, pattern));
 }
 

@@ -7,12 +7,12 @@ namespace elbowroom::floor_kernel {
 namespace {
 
 constexpr double kHalfRoot2 = 0.70710678118654752;
-constexpr double kChord = 1.4 * 3.14159265358979324 / 180;  // sagitta under 0.003 in on a 36 in leaf
+constexpr double kChord = 2.2 * 3.14159265358979324 / 180;  // sagitta under 0.007 in on a 36 in leaf
 
 void addEdges(std::vector<Blocker>& out, const Kernel& kernel, const Ring& ring, LayerMask layer) {
   for (int i = ring.first; i < ring.last; ++i) {
     const Edge& e = kernel.edges[static_cast<std::size_t>(i)];
-    out.push_back({e.a, e.d, e.inverse, layer});
+    out.emplace_back(e, layer);
   }
 }
 
@@ -74,7 +74,7 @@ void Surroundings::addSector(const Leaf& leaf) {
   Vec from = plain(sector.world({}));
   const auto to = [&](Vec p) {
     const Vec d = p - from;
-    blockers.push_back({{from, d, 1 / dot(d, d)}, 3});
+    blockers.emplace_back(Span{from, d, 1 / dot(d, d)}, LayerMask{3});
     from = p;
   };
   for (int i = 0; i <= chords; ++i) {
@@ -209,12 +209,12 @@ double overlapAt(const Surroundings& around, const RigidPattern& pattern, const 
   return -least;
 }
 
-bool liesClear(const Surroundings& around, const RigidPattern& pattern, const Pose& pose) {
-  if (overlapAt(around, pattern, pose) > kContact.inches() || !around.isFree(pose.at)) return false;
+bool liesClear(const Surroundings& around, const RigidPattern& pattern, const Pose& pose, double forgiven) {
+  if (overlapAt(around, pattern, pose) > forgiven || !around.isFree(pose.at)) return false;
   const Axes axes(pose.turn);
   for (const kernel::Sector& sector : around.sectors)
     for (const Piece& piece : pattern.pieces)
-      if (meetsSector(sector, piece, axes, pose.at, kContact.inches())) return false;
+      if (meetsSector(sector, piece, axes, pose.at, forgiven)) return false;
   return true;
 }
 

@@ -37,7 +37,10 @@ struct Pose {
 };
 
 struct Blocker : floor_kernel::Span {
-  LayerMask layer = 1;
+  Blocker(const Span& span, LayerMask on)
+      : Span(span), layer(on), per_length(std::sqrt(span.inverse)) {}
+  LayerMask layer;
+  double per_length;  // 1 / |d|, 0 for a point
 };
 
 // What the pattern must keep clear of.
@@ -75,7 +78,8 @@ int contactsOf(const Blocker& edge, const Piece& piece, const Axes& axes, Vec at
 // Deepest overlap of the pattern with anything, at most 0 when it only touches; sectors count when `exact`.
 // Blockers farther than the pattern's reach are skipped.
 double overlapAt(const Surroundings& around, const RigidPattern& pattern, const Pose& pose);
-// Does the pattern lie clear here, kContact of overlap forgiven?
-bool liesClear(const Surroundings& around, const RigidPattern& pattern, const Pose& pose);
+// Does the pattern lie clear here, so much overlap forgiven?
+bool liesClear(const Surroundings& around, const RigidPattern& pattern, const Pose& pose,
+               double forgiven);
 
 }  // namespace elbowroom::floor_kernel

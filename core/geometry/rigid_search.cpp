@@ -9,20 +9,20 @@ namespace elbowroom::floor_kernel {
 namespace {
 
 constexpr double kInfinity = std::numeric_limits<double>::infinity();
-constexpr double kNeverDropped = 0.010;
 constexpr double kSmallest = 0.004;  // boxes whose poses differ by less are settled by their middle
-constexpr double kSeedHalf = 2.0;
 constexpr double kNearestTolerance = 0.010;
-constexpr double kWideTurn = 0.4;   // over more than this, only the inscribed disc tells anything
-constexpr double kTurnTie = 0.004;  // inches per radian: on ties the turn nearest to the wanted one
+constexpr double kWideTurn = 0.4;  // over more than this, only the inscribed disc tells anything
+// Sizes of cells at which a proof and a step are tried, and how much smaller it is tried again.
+constexpr double kProofSize = 6, kProofAgain = 0.7, kStepSize = 8, kStepAgain = 5;
+constexpr double kTurnTie = 0.003;  // inches per radian: on ties the turn nearest to the wanted one
 
 // How far along the axis `n` a box of places reaches.
 double support(Vec n, Vec half) { return half.x * std::fabs(n.x) + half.y * std::fabs(n.y); }
 
-// Four axes and, for each, how much closer a side has to be than its own distance, at the two end turns.
+// A piece between two of its sides, moved in so far that what lies within does so at every pose of a cell.
 struct Slab {
   Vec axis;
-  double shrink;
+  double least, most;
 };
 
 bool clip(double a, double b, double low, double high, double& from, double& to) {
@@ -54,13 +54,13 @@ double gapOf(const Blocker& edge, const Piece& piece, const Axes& axes, Vec at) 
   const double hx = 0.5 * (piece.high.x - piece.low.x), hy = 0.5 * (piece.high.y - piece.low.y);
   const double mx = 0.5 * (piece.high.x + piece.low.x) - ax, my = 0.5 * (piece.high.y + piece.low.y) - ay;
   const double over = std::fabs(dx * my - dy * mx) - hx * std::fabs(dy) - hy * std::fabs(dx);
-  return std::max(gap, over * std::sqrt(edge.inverse));
+  return std::max(gap, over * edge.per_length);
 }
 
 }  // namespace
 
-RigidSearch::RigidSearch(const Surroundings& around, RigidPattern pattern)
-    : around_(around), pattern_(std::move(pattern)) {}
+RigidSearch::RigidSearch(const Surroundings& around, RigidPattern pattern, Grace grace)
+    : around_(around), pattern_(std::move(pattern)), grace_(grace) {}
 
 double RigidSearch::turnAway(double turn, double spread) const {
   const double apart = std::fabs(std::remainder(turn - near_.turn, pattern_.period));
@@ -89,89 +89,90 @@ void RigidSearch::add(Cell cell) {
   std::push_heap(open_.begin(), open_.end(), [](const Cell& a, const Cell& b) { return a.key > b.key; });
 }
 
-void RigidSearch::offer(const Pose& pose) {
+bool RigidSearch::tryPose(const Pose& pose) {
   const double value = nearest_ ? valueOf(pose) : 0;
-  if (found_ && value >= best_) return;
+  if (found_ && value >= best_) return liesClear(around_, pattern_, pose, grace_.accepted);
+  if (!liesClear(around_, pattern_, pose, grace_.accepted)) return false;
   best_ = value;
   found_ = pose;
-}
-
-// Quarters a square until turns are told apart, dropping where the inscribed disc cannot lie.
-void RigidSearch::splitSeed(const Cell& cell) {
-  const double diagonal = norm(cell.half);
-  const Value value = around_.floor->valueAt(cell.at);
-  if (value.f + diagonal < pattern_.inscribed - kNeverDropped) return;
-  if (!around_.mayBeFree(cell.at, diagonal)) return;
-  const double reach = pattern_.reach + diagonal, squared = reach * reach;
-  Cell inner = cell;
-  inner.first = static_cast<std::uint32_t>(arena_.size());
-  for (std::uint32_t i = 0; i < cell.count; ++i) {
-    const std::uint32_t edge = arena_[cell.first + i];
-    if (around_.blockers[edge].distanceSquared(cell.at) <= squared) arena_.push_back(edge);
-  }
-  inner.count = static_cast<std::uint32_t>(arena_.size()) - inner.first;
-  if (std::max(cell.half.x, cell.half.y) <= kSeedHalf) {
-    inner.seed = false;
-    inner.key = -value.f;
-    inner.next_step = kInfinity;
-    if (nearest_)
-      add(inner);
-    else
-      seeds_.push_back(inner);
-    return;
-  }
-  inner.half = 0.5 * cell.half;
-  for (const double sx : {-1.0, 1.0})
-    for (const double sy : {-1.0, 1.0}) {
-      inner.at = cell.at + Vec{sx * inner.half.x, sy * inner.half.y};
-      if (nearest_)
-        add(inner);
-      else
-        splitSeed(inner);
-    }
+  return true;
 }
 
 void RigidSearch::makeSeeds() {
   if (has_seeds_) return;
   has_seeds_ = true;
-  nearest_ = false;
-  arena_.clear();
-  if (!around_.floor->has_floor) return;
-  const auto all = static_cast<std::uint32_t>(around_.blockers.size());
-  for (std::uint32_t i = 0; i < all; ++i) arena_.push_back(i);
-  startSquares(*around_.floor, [&](Vec at, double half) {
-    Cell cell;
-    cell.at = at;
-    cell.half = {half, half};
-    cell.count = all;
-    cell.seed = true;
-    splitSeed(cell);
-  });
-  // The roomiest last, that is first from a stack.
-  std::sort(seeds_.begin(), seeds_.end(), [](const Cell& a, const Cell& b) { return a.key > b.key; });
-  seed_arena_ = arena_.size();
+  const Kernel& floor = *around_.floor;
+  if (!floor.has_floor) return;
+  const double radius = pattern_.inscribed - grace_.never_dropped;
+  Squares own;
+  if (radius < Kernel::kSquaresFor) own = searchSquares(floor, radius);
+  const Squares& squares = radius < Kernel::kSquaresFor ? own : floor.squares();
+  seed_half_ = squares.half;
+  const double diagonal = norm({seed_half_, seed_half_});
+  for (const Square& square : squares.all) {
+    if (square.f + diagonal < radius) break;
+    if (around_.mayBeFree(square.at, diagonal)) seeds_.push_back({square.at});
+  }
+}
+
+RigidSearch::Cell RigidSearch::listed(Cell cell) {
+  Seed& seed = seeds_[static_cast<std::size_t>(cell.seed)];
+  if (!seed.listed) {
+    const double reach = pattern_.reach + norm(cell.half), squared = reach * reach;
+    seed.listed = true;
+    seed.first = static_cast<std::uint32_t>(seed_lists_.size());
+    for (std::uint32_t i = 0; i < around_.blockers.size(); ++i)
+      if (around_.blockers[i].distanceSquared(cell.at) <= squared) seed_lists_.push_back(i);
+    seed.count = static_cast<std::uint32_t>(seed_lists_.size()) - seed.first;
+  }
+  cell.seed = -1;
+  cell.first = static_cast<std::uint32_t>(arena_.size());
+  cell.count = seed.count;
+  const auto from = seed_lists_.begin() + seed.first;
+  arena_.insert(arena_.end(), from, from + seed.count);
+  return cell;
+}
+
+// By turn, into parts of at most `spread` to both sides.
+void RigidSearch::split(const Cell& cell, double spread) {
+  const int parts = static_cast<int>(std::ceil(cell.spread / spread - 1e-9));
+  Cell part = cell;
+  part.spread = cell.spread / parts;
+  for (int i = 0; i < parts; ++i) {
+    part.turn = cell.turn - cell.spread + (2 * i + 1) * part.spread;
+    add(part);
+  }
 }
 
 std::optional<Pose> RigidSearch::runAnywhere(double turn, double spread) {
   makeSeeds();
+  nearest_ = false;
   turns_ = spread > 0;
   found_.reset();
-  open_.clear();
-  arena_.resize(seed_arena_);
-  for (Cell seed : seeds_) {
-    seed.turn = turn;
-    seed.spread = spread;
-    open_.push_back(seed);
-  }
-  while (!open_.empty() && !found_) {
-    const Cell cell = open_.back();
-    open_.pop_back();
-    examine(cell);
+  // The roomiest seed first, its cells on a stack.
+  for (std::size_t i = first_seed_; i < seeds_.size() && !found_; ++i) {
+    open_.clear();
+    arena_.clear();
+    Cell cell;
+    cell.at = seeds_[i].at;
+    cell.half = {seed_half_, seed_half_};
+    cell.turn = turn;
+    cell.spread = spread;
+    cell.next_step = cell.next_proof = kInfinity;
+    cell.seed = static_cast<int>(i);
+    open_.push_back(cell);
+    while (!open_.empty() && !found_) {
+      cell = open_.back();
+      open_.pop_back();
+      examine(cell);
+    }
+    if (!found_ && spread >= pattern_.period / 2) first_seed_ = i + 1;
   }
   return found_;
 }
 
 std::optional<Pose> RigidSearch::runNearest(Pose near, double spread) {
+  makeSeeds();
   near_ = near;
   nearest_ = true;
   turns_ = spread > 0;
@@ -179,29 +180,22 @@ std::optional<Pose> RigidSearch::runNearest(Pose near, double spread) {
   found_.reset();
   open_.clear();
   arena_.clear();
-  has_seeds_ = false;
-  if (!around_.floor->has_floor) return found_;
-  const auto all = static_cast<std::uint32_t>(around_.blockers.size());
-  for (std::uint32_t i = 0; i < all; ++i) arena_.push_back(i);
-  startSquares(*around_.floor, [&](Vec at, double half) {
+  for (std::size_t i = 0; i < seeds_.size(); ++i) {
     Cell cell;
-    cell.at = at;
-    cell.half = {half, half};
+    cell.at = seeds_[i].at;
+    cell.half = {seed_half_, seed_half_};
     cell.turn = near.turn;
     cell.spread = spread;
-    cell.count = all;
-    cell.seed = true;
+    cell.next_step = cell.next_proof = kInfinity;
+    cell.seed = static_cast<int>(i);
     add(cell);
-  });
+  }
   while (!open_.empty()) {
     std::pop_heap(open_.begin(), open_.end(), [](const Cell& a, const Cell& b) { return a.key > b.key; });
     const Cell cell = open_.back();
     open_.pop_back();
     if (cell.key >= best_ - kNearestTolerance) break;
-    if (cell.seed)
-      splitSeed(cell);
-    else
-      examine(cell);
+    examine(cell);
   }
   return found_;
 }
@@ -213,47 +207,48 @@ std::optional<Pose> RigidSearch::nearest(Pose near) { return runNearest(near, pa
 
 // Does one point of some edge lie in the pattern at every pose of the cell?
 bool RigidSearch::dropped(const Cell& cell) {
-  const std::uint32_t* list = arena_.data() + cell.first;
-  if (cell.spread > kWideTurn) {
-    const double r = pattern_.inscribed - kNeverDropped - norm(cell.half);
-    if (r > 0)
-      for (std::uint32_t i = 0; i < cell.count; ++i)
-        if (around_.blockers[list[i]].layer == 1 &&
-            around_.blockers[list[i]].distanceSquared(cell.at) < r * r)
-          return true;
-    return false;
-  }
-  const double cosine = std::cos(cell.spread);
-  const int ends = cell.spread > 0 ? 2 : 1;
-  const Axes low(cell.turn - cell.spread), high(cell.turn + cell.spread);
+  constexpr std::size_t kMostPieces = 4;
   struct Frame {
-    Slab slab[4];  // first and second axis at the low turn, then at the high one
+    Slab slab[4];
+    LayerMask layers;
   };
-  const auto frameOf = [&](bool diagonal) {
-    Frame f;
-    const Vec axis[4] = {low.first(diagonal), low.second(diagonal), high.first(diagonal),
-                         high.second(diagonal)};
-    for (int i = 0; i < 4; ++i) f.slab[i] = {axis[i], kNeverDropped + support(axis[i], cell.half)};
-    return f;
-  };
-  const Frame straight = frameOf(false), diagonal = frameOf(true);
+  Frame frames[kMostPieces];
+  std::size_t usable = 0;
+  const double cosine = std::cos(cell.spread);
+  const int slabs = cell.spread > 0 ? 4 : 2;
+  const Axes low(cell.turn - cell.spread), high(cell.turn + cell.spread);
+  for (std::size_t p = 0; p < pattern_.pieces.size() && usable < kMostPieces; ++p) {
+    const Piece& piece = pattern_.pieces[p];
+    Frame& frame = frames[usable];
+    frame.layers = piece.layers;
+    bool any = true;
+    for (int k = 0; k < slabs; ++k) {
+      const Axes& axes = k < 2 ? low : high;
+      const Vec axis = k & 1 ? axes.second(piece.diagonal) : axes.first(piece.diagonal);
+      const double shrink = grace_.never_dropped + support(axis, cell.half);
+      const double lo = k & 1 ? piece.low.y : piece.low.x, hi = k & 1 ? piece.high.y : piece.high.x;
+      frame.slab[k] = {axis, -turnedIn(-lo, cosine) + shrink, turnedIn(hi, cosine) - shrink};
+      any = any && frame.slab[k].least < frame.slab[k].most;
+    }
+    usable += any;
+  }
+  if (usable == 0) return false;
+  std::uint32_t* list = arena_.data() + cell.first;
   for (std::uint32_t i = 0; i < cell.count; ++i) {
     const Blocker& edge = around_.blockers[list[i]];
     const Vec ra = edge.a - cell.at, rb = ra + edge.d;
-    for (const Piece& piece : pattern_.pieces) {
-      if (!(piece.layers & edge.layer)) continue;
-      const Frame& frame = piece.diagonal ? diagonal : straight;
+    for (std::size_t p = 0; p < usable; ++p) {
+      const Frame& frame = frames[p];
+      if (!(frame.layers & edge.layer)) continue;
       double from = 0, to = 1;
       bool in = true;
-      for (int k = 0; k < 2 * ends && in; ++k) {
+      for (int k = 0; k < slabs && in; ++k) {
         const Slab& s = frame.slab[k];
-        const double lo = k & 1 ? piece.low.y : piece.low.x, hi = k & 1 ? piece.high.y : piece.high.x;
-        const double least = -turnedIn(-lo, cosine) + s.shrink, most = turnedIn(hi, cosine) - s.shrink;
-        in = least < most && clip(dot(ra, s.axis), dot(rb, s.axis), least, most, from, to);
+        in = clip(dot(ra, s.axis), dot(rb, s.axis), s.least, s.most, from, to);
       }
       if (in) {
         // What has dropped one cell often drops the next.
-        if (i > 0) std::swap(arena_[cell.first], arena_[cell.first + i]);
+        std::swap(list[0], list[i]);
         return true;
       }
     }
@@ -265,21 +260,23 @@ void RigidSearch::step(Pose pose, const Cell& cell) {
   const Vec* target = nearest_ ? &near_.at : nullptr;
   Pose to = stepped(around_, pattern_, arena_.data() + cell.first, cell.count, pose, target, turns_);
   if (nearest_ && found_ && valueOf(to) >= best_) return;
-  if (liesClear(around_, pattern_, to)) offer(to);
+  tryPose(to);
 }
 
-void RigidSearch::examine(const Cell& cell) {
+bool RigidSearch::proven(const Cell& cell, Cell& inner, double size, double least) {
+  if (size >= kProofSize || size >= cell.next_proof || least <= -size) return false;
+  inner.next_proof = size * kProofAgain;
+  const Vec* target = nearest_ && found_ ? &near_.at : nullptr;
+  return provenFull(around_, pattern_, arena_.data() + inner.first, inner.count,
+                    {cell.at, cell.half, cell.turn, cell.spread}, target, best_ - kNearestTolerance,
+                    grace_.never_dropped);
+}
+
+void RigidSearch::examine(const Cell& asked) {
+  if (asked.spread > kWideTurn) return split(asked, kWideTurn);
   ++looked_;
+  const Cell cell = asked.seed < 0 ? asked : listed(asked);
   if (dropped(cell)) return;
-  if (cell.spread > kWideTurn) {
-    Cell inner = cell;
-    inner.spread = cell.spread / 2;
-    for (const double s : {-1.0, 1.0}) {
-      inner.turn = cell.turn + s * inner.spread;
-      add(inner);
-    }
-    return;
-  }
   const Axes axes(cell.turn);
   const double swing = pattern_.reach * 2 * std::sin(cell.spread / 2);
   const double size = norm(cell.half) + swing;
@@ -303,8 +300,7 @@ void RigidSearch::examine(const Cell& cell) {
   inner.count = static_cast<std::uint32_t>(arena_.size()) - inner.first;
 
   const Pose middle{cell.at, cell.turn};
-  if (least >= -kContact.inches() && (!found_ || nearest_) && liesClear(around_, pattern_, middle)) {
-    offer(middle);
+  if (least >= -grace_.accepted && (!found_ || nearest_) && tryPose(middle)) {
     if (!nearest_) return;
     step(middle, inner);
     // Clear all over: the nearest pose of the cell is the answer here.
@@ -313,17 +309,18 @@ void RigidSearch::examine(const Cell& cell) {
                    std::clamp(near_.at.y, cell.at.y - cell.half.y, cell.at.y + cell.half.y)};
       const double off = std::remainder(near_.turn - cell.turn, pattern_.period);
       const Pose pose{at, cell.turn + std::clamp(off, -cell.spread, cell.spread)};
-      if (liesClear(around_, pattern_, pose)) {
-        offer(pose);
-        return;
-      }
+      if (tryPose(pose)) return;
     }
-  } else if (least >= -kContact.inches() && !around_.mayBeFree(cell.at, norm(cell.half))) {
+    if (proven(cell, inner, size, least)) return;
+  } else if (least >= -grace_.accepted && !around_.mayBeFree(cell.at, norm(cell.half))) {
     return;
-  } else if (size < cell.next_step && size < 8 && least > -2) {
-    step(middle, inner);
-    if (found_ && !nearest_) return;
-    inner.next_step = size / 5;
+  } else {
+    if (proven(cell, inner, size, least)) return;
+    if (size < kStepSize && size < cell.next_step && least > -2) {
+      step(middle, inner);
+      if (found_ && !nearest_) return;
+      inner.next_step = size / kStepAgain;
+    }
   }
   if (size < kSmallest) return;
 

@@ -5,7 +5,8 @@
 // in it, moved in by a factor cos(s), at every turn between, whole stretches of turns go at once. A pose is
 // accepted when nothing reaches deeper than kContact into the pattern. What reaches in by no more than 0.010
 // in is never dropped, so "nowhere" is a proof up to that. Newton-like steps on the limits near by find
-// places early; they decide nothing.
+// places early; they decide nothing. The nearest place is looked for among those that need no contact
+// forgiven; only where there is none, among all that are accepted.
 #pragma once
 
 #include <optional>
@@ -15,9 +16,16 @@
 
 namespace elbowroom::floor_kernel {
 
+// How deep a pose may overlap: up to `never_dropped` it is surely found, up to `accepted` it may be.
+struct Grace {
+  double never_dropped, accepted;
+};
+inline const Grace kForgiving{0.010, kContact.inches()};
+inline constexpr Grace kTrueFits{0.0005, 0.003};
+
 class RigidSearch {
  public:
-  RigidSearch(const Surroundings& around, RigidPattern pattern);
+  RigidSearch(const Surroundings& around, RigidPattern pattern, Grace grace = kForgiving);
 
   // The first place found at exactly this turn.
   std::optional<Pose> anywhereAt(double turn);
@@ -35,19 +43,26 @@ class RigidSearch {
     double key = 0;  // nearest first
     Vec at, half;
     double turn = 0, spread = 0;
-    double next_step = 0;  // size below which a step is tried
+    double next_step = 0, next_proof = 0;  // sizes below which a step and a proof are tried
+    std::uint32_t first = 0, count = 0;    // blockers that matter, in the arena
+    int seed = -1;                         // not yet looked at: which seed
+  };
+  // A square where the inscribed disc may lie; its blockers are listed when first asked for.
+  struct Seed {
+    Vec at;
     std::uint32_t first = 0, count = 0;
-    bool seed = false;  // not yet halved to the size where turns are told apart
+    bool listed = false;
   };
 
   void makeSeeds();
-  void splitSeed(const Cell& cell);
-  bool settleCells(Cell start);
+  Cell listed(Cell cell);
   std::optional<Pose> runAnywhere(double turn, double spread);
   std::optional<Pose> runNearest(Pose near, double spread);
   void examine(const Cell& cell);
+  void split(const Cell& cell, double spread);
   bool dropped(const Cell& cell);
-  void offer(const Pose& pose);
+  bool proven(const Cell& cell, Cell& inner, double size, double least);
+  bool tryPose(const Pose& pose);  // takes it when it lies clear and is better than what is found
   void step(Pose pose, const Cell& cell);
   void add(Cell cell);
   double valueOf(const Pose& pose) const;
@@ -56,9 +71,12 @@ class RigidSearch {
 
   const Surroundings& around_;
   RigidPattern pattern_;
-  std::vector<std::uint32_t> arena_;
-  std::vector<Cell> seeds_, open_;
-  std::size_t seed_arena_ = 0;
+  Grace grace_;
+  std::vector<std::uint32_t> arena_, seed_lists_;
+  std::vector<Seed> seeds_;
+  std::vector<Cell> open_;
+  double seed_half_ = 0;
+  std::size_t first_seed_ = 0;  // those before it hold nothing at any turn
   bool has_seeds_ = false;
 
   bool nearest_ = false;  // goal: the nearest place to near_, else any
@@ -73,6 +91,18 @@ class RigidSearch {
 // far as their tangents tell; a few rounds. `turns`: whether it may turn. No promise that it ends clear.
 Pose stepped(const Surroundings& around, const RigidPattern& pattern, const std::uint32_t* list,
              std::size_t count, Pose pose, const Vec* target, bool turns);
+
+// A box of poses: places within `half` of `at` each way, turns within `spread`.
+struct PoseBox {
+  Vec at, half;
+  double turn = 0, spread = 0;
+};
+// True is a proof: at every pose of the box that lies within `within` of `target` (all poses without a
+// target) one of the listed blockers reaches deeper than `never_dropped` into the pattern. By weights on the
+// limits whose weighted sum stays negative over the whole box, so boxes go that no single blocker fills.
+bool provenFull(const Surroundings& around, const RigidPattern& pattern, const std::uint32_t* list,
+                std::size_t count, const PoseBox& box, const Vec* target, double within,
+                double never_dropped);
 
 // Whole answers: found, moved clear of the last overlap where that is possible close by.
 std::optional<Pose> nearestRigid(const Surroundings& around, const RigidPattern& pattern, Pose near,

@@ -10,8 +10,8 @@ namespace elbowroom::checks {
 
 namespace {
 
-// Offsets along the front at which a stretch of this width may begin or end with profit: an end of the range, or
-// where an obstacle or a corner of the room begins or ends.
+// Offsets along the front at which a stretch of this width may begin or end with profit: an end of the range,
+// or where an obstacle or a corner of the room begins or ends.
 std::vector<Length> startsFor(const Layout& layout, const Obstacles& obstacles, Point at, Direction along,
                               Length least, Length most, Length width) {
   std::vector<Length> starts{(least + most) / 2, least, most};
@@ -54,18 +54,43 @@ Stand bestStand(const Layout& layout, const Obstacles& obstacles, Point at, Dire
 }
 
 // 305.7: a space shut in at both sides for longer than `deep_alcove` has to be wider.
-void widenInAlcove(const CheckInput& in, const Stand& stand, Length deep_alcove, Length wider, Measurement& m) {
+void widenInAlcove(const CheckInput& in, const Stand& stand, Length deep_alcove, Length wider,
+                   Measurement& m) {
   if (deep_alcove <= Length{} || stand.room.lacks() > Length{}) return;
   const Zone& zone = stand.zone;
   const Length width = zone.to_left + zone.to_right;
   const Point back = zone.corner((zone.to_left - zone.to_right) / 2, {});
-  const Confinement shut = confinementOf(in.layout.floor_with_knees, {back, zone.out, width, zone.deep},
-                                         wider - width);
+  const Confinement shut =
+      confinementOf(in.layout.floor_with_knees, {back, zone.out, width, zone.deep}, wider - width);
   if (shut.depth <= deep_alcove + kMetTolerance) return;
   m.measured = shut.width;
   m.limit = wider;
   m.detail = "alcove";
-  m.places = {{Place::Kind::line, {zone.corner(zone.to_left, zone.deep), zone.corner(-zone.to_right, zone.deep)}}};
+  m.places = {
+      {Place::Kind::line, {zone.corner(zone.to_left, zone.deep), zone.corner(-zone.to_right, zone.deep)}}};
+}
+
+std::int64_t indexOf(const Layout& layout, const PlacedFixture& f) { return &f - layout.fixtures.data(); }
+
+// All solid things but this one; what they block where knee and toe space counts.
+const Obstacles& thingsAround(const CheckInput& in, const PlacedFixture& f) {
+  return in.memo.once("things around", {indexOf(in.layout, f)}, [&] {
+    return obstaclesWhere(in.layout, [&](const PlacedFixture& o) { return &o != &f; });
+  });
+}
+const Obstacles& blocksAround(const CheckInput& in, const PlacedFixture& f) {
+  return in.memo.once("blocks around", {indexOf(in.layout, f)}, [&] {
+    return blocksWhere(in.layout, [&](const PlacedFixture& o) { return &o != &f; });
+  });
+}
+
+// The best place before a fixture, its knee and toe space counted.
+const Stand& bestStandAt(const CheckInput& in, const PlacedFixture& f, Length width, Length deep) {
+  return in.memo.once("best stand", {indexOf(in.layout, f), width.nm(), deep.nm()}, [&] {
+    const Length under = countedUnder(f);
+    return bestStand(in.layout, blocksAround(in, f), f.front_center - under * f.facing, leftOf(f), f.facing,
+                     width, deep);
+  });
 }
 
 template <typename Wanted>
@@ -74,10 +99,9 @@ std::vector<Measurement> clearFloors(const CheckInput& in, Wanted wanted) {
   if (in.layout.room.empty()) return found;
   for (const PlacedFixture& f : in.layout.fixtures) {
     if (!counts(f) || !wanted(f)) continue;
-    const Obstacles others = blocksWhere(in.layout, [&](const PlacedFixture& o) { return &o != &f; });
     const Length under = countedUnder(f);
-    const Stand stand = bestStand(in.layout, others, f.front_center - under * f.facing, leftOf(f), f.facing,
-                                  in.rule->sizes.empty() ? limitOf(in) : sizeOf(in, 0), limitOf(in));
+    const Stand& stand =
+        bestStandAt(in, f, in.rule->sizes.empty() ? limitOf(in) : sizeOf(in, 0), limitOf(in));
     Measurement m = measuredIn(in.layout, stand.zone, stand.room, f.fixture.id);
     if (under > Length{}) m.detail = "knee-space-counted";
     widenInAlcove(in, stand, sizeOf(in, 1), sizeOf(in, 2), m);
@@ -118,7 +142,7 @@ std::vector<Measurement> basinAlongside(const CheckInput& in) {
   if (in.layout.room.empty()) return found;
   for (const PlacedFixture& f : in.layout.fixtures) {
     if (!counts(f) || !isBasin(f)) continue;
-    const Obstacles others = obstaclesWhere(in.layout, [&](const PlacedFixture& o) { return &o != &f; });
+    const Obstacles& others = thingsAround(in, f);
     const Length half = sizeOf(in, 0) / 2;
     Stand beside{{f.front_center, leftOf(f), f.facing, half, half, limitOf(in)}, {}};
     beside.room = roomFor(in.layout, others, beside.zone);
@@ -126,9 +150,7 @@ std::vector<Measurement> basinAlongside(const CheckInput& in) {
     widenInAlcove(in, beside, sizeOf(in, 3), sizeOf(in, 4), m);
     const Length under = countedUnder(f);
     if (beside.room.lacks() > Length{} && under > Length{} && in.rule->sizes.size() > 2) {
-      const Obstacles blocks = blocksWhere(in.layout, [&](const PlacedFixture& o) { return &o != &f; });
-      const Stand ahead = bestStand(in.layout, blocks, f.front_center - under * f.facing, leftOf(f), f.facing,
-                                    sizeOf(in, 1), sizeOf(in, 2));
+      const Stand& ahead = bestStandAt(in, f, sizeOf(in, 1), sizeOf(in, 2));
       if (ahead.room.lacks() < beside.room.lacks()) {
         m = measuredIn(in.layout, ahead.zone, ahead.room, f.fixture.id);
         m.detail = "basin-head-on";
@@ -144,11 +166,12 @@ std::vector<Measurement> toiletFrontStrips(const CheckInput& in) {
   if (in.layout.room.empty()) return found;
   for (const PlacedFixture& f : in.layout.fixtures) {
     if (!counts(f) || f.fixture.kind != FixtureKind::toilet) continue;
-    const Obstacles others = obstaclesWhere(in.layout, [&](const PlacedFixture& o) { return &o != &f; });
+    const Obstacles& others = thingsAround(in, f);
     std::optional<std::pair<Zone, Room>> best;
     for (const auto& [left, right] : {std::pair{0, 1}, {1, 0}}) {
-      const Zone zone{f.front_center,     leftOf(f),           f.facing, sizeOf(in, std::size_t(left)),
-                      sizeOf(in, std::size_t(right)), limitOf(in)};
+      const Zone zone{
+          f.front_center, leftOf(f), f.facing, sizeOf(in, std::size_t(left)), sizeOf(in, std::size_t(right)),
+          limitOf(in)};
       Room room = roomFor(in.layout, others, zone);
       if (in.rule != nullptr && in.rule->sizes.size() > 2 && room.deep.distance > Length{}) {
         const Segment front{zone.corner(zone.to_left, {}), zone.corner(-zone.to_right, {})};

@@ -40,7 +40,8 @@ std::vector<Measurement> doorsOverClearFloor(const CheckInput& in) {
   for (const PlacedFixture& f : in.layout.fixtures)
     if (auto outline = clearFloorOf(in.layout, f)) floors.emplace_back(f.fixture.id, std::move(*outline));
   if (floors.empty()) return found;
-  for (const PlacedOpening& o : in.layout.openings) {
+  for (std::size_t i = 0; i < in.layout.openings.size(); ++i) {
+    const PlacedOpening& o = in.layout.openings[i];
     if (!o.leaves_inside) continue;
     Measurement m{.subjects = {o.opening.id}, .measured = true, .places = {lineFrom(o.left, o.right)}};
     for (const auto& [id, outline] : floors) {
@@ -54,8 +55,13 @@ std::vector<Measurement> doorsOverClearFloor(const CheckInput& in) {
       break;
     }
     if (m.measured == Quantity(false) && in.rule != nullptr && in.rule->sizes.size() > 1) {
-      const Placed near{in.figures.turning.largest.center, {}};
-      if (const auto beyond = beyondSweep(in.layout.floor, o.leaves, sizeOf(in, 1), sizeOf(in, 0), near)) {
+      const auto door = static_cast<std::int64_t>(i);
+      const auto& beyond =
+          in.memo.once("floor beyond door", {door, sizeOf(in, 1).nm(), sizeOf(in, 0).nm()}, [&] {
+            const Placed near{in.figures.turning.largest.center, {}};
+            return beyondSweep(in.layout.floor, o.leaves, sizeOf(in, 1), sizeOf(in, 0), near);
+          });
+      if (beyond) {
         m.measured = true;
         m.subjects = {o.opening.id};
         m.detail = "floor-beyond-door";

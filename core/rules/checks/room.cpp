@@ -31,7 +31,8 @@ std::vector<Measurement> turningSpace(const CheckInput& in) {
                 .places = across(turning.with_knees),
                 .detail = turning.knee_space_used ? "knee-space-used" : ""};
   if (diameter <= limitOf(in) - kMetTolerance && couldHoldT(in.figures)) {
-    if (const std::optional<Placed> t = turningTFigure(in.layout)) {
+    const auto& t = in.memo.once("turning T", {}, [&] { return turningTFigure(in.layout); });
+    if (t) {
       m.measured = kTurningT;
       m.detail = "turning-by-t";
       m.places = {pointAt(t->center)};
