@@ -17,21 +17,20 @@ std::optional<double> meeting(P a, P b, P c, P d, double slack) {
   return cross(c - a, v) / across;
 }
 
-bool inRoom(const Outline& room, P p) {
-  const Point at = kernel::toPoint(p);
-  if (contains(room, at)) return true;
-  for (std::size_t i = 0, j = room.size() - 1; i < room.size(); j = i++)
-    if (kernel::norm(kernel::nearestOnSegment(p, kernel::inInches(room[j]), kernel::inInches(room[i])) - p) <=
-        kContact.inches())
-      return true;
-  return false;
-}
-
 class Sight {
  public:
   Sight(const Outline& room, const std::vector<Segment>& opaque)
       : room_(room), ring_(kernel::inInches(room)) {
-    for (const Segment& s : opaque) opaque_.push_back({kernel::inInches(s.a), kernel::inInches(s.b)});
+    for (const Segment& s : opaque) {
+      P a = kernel::inInches(s.a), b = kernel::inInches(s.b);
+      const double n = kernel::norm(b - a);
+      if (n == 0) continue;
+      // What stands at a wall leaves no gap there.
+      const P more = (kContact.inches() / n) * (b - a);
+      if (isOnWall(a)) a = a - more;
+      if (isOnWall(b)) b = b + more;
+      opaque_.push_back({a, b});
+    }
   }
 
   bool reaches(P from, P to) const {
@@ -51,10 +50,11 @@ class Sight {
     }
     std::sort(cuts.begin(), cuts.end());
     for (std::size_t i = 0; i + 1 < cuts.size(); ++i)
-      if (!inRoom(room_, from + (cuts[i] + cuts[i + 1]) / 2 * (to - from))) return false;
+      if (!inRoom(from + (cuts[i] + cuts[i + 1]) / 2 * (to - from))) return false;
     return true;
   }
 
+  const std::vector<std::pair<P, P>>& opaque() const { return opaque_; }
   std::vector<P> edgesOfShadows() const {
     std::vector<P> ends = ring_;
     for (const auto& [a, b] : opaque_) ends.insert(ends.end(), {a, b});
@@ -62,6 +62,13 @@ class Sight {
   }
 
  private:
+  bool isOnWall(P p) const {
+    for (std::size_t i = 0, j = ring_.size() - 1; i < ring_.size(); j = i++)
+      if (kernel::norm(kernel::nearestOnSegment(p, ring_[j], ring_[i]) - p) <= kContact.inches()) return true;
+    return false;
+  }
+  bool inRoom(P p) const { return contains(room_, kernel::toPoint(p)) || isOnWall(p); }
+
   const Outline& room_;
   std::vector<P> ring_;
   std::vector<std::pair<P, P>> opaque_;
@@ -91,6 +98,8 @@ std::optional<Gap> gapInSight(Point from, const std::vector<Segment>& targets, c
     for (const P& end : ends)
       if (const auto at = meeting(a, b, eye, end, HUGE_VAL); at && *at > 0 && *at < 1)
         offer(a + *at * (b - a));
+    for (const auto& [c, d] : sight.opaque())
+      if (const auto at = meeting(a, b, c, d, 0); at && *at > 0 && *at < 1) offer(a + *at * (b - a));
   }
   if (!best) return std::nullopt;
   return Gap{Length::fromInches(kernel::norm(*best - eye)), from, kernel::toPoint(*best), false};

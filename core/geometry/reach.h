@@ -9,10 +9,10 @@
 namespace elbowroom {
 
 // The nearest place of the targets to which one goes straight from the point without leaving the room and
-// without crossing an opaque segment; nullopt: none. Exact: the nearest visible place of a segment is its
-// nearest place, one of its ends, or where the edge of a shadow falls on it. To run along a wall, to touch a
-// corner or the end of an opaque segment is no crossing; a wall no thicker than twice kContact is none.
-// Precondition: the point is in the room or on its boundary.
+// without crossing an opaque segment; nullopt: none. Not sampled: the nearest visible place of a segment is
+// its nearest place, one of its ends, where the edge of a shadow falls on it or where an opaque segment cuts
+// it. To run along a wall, to touch the free end of an opaque segment or to cut a corner by kContact is no
+// crossing. Preconditions: the point is in the room or on its boundary; no target runs through a wall.
 std::optional<Gap> gapInSight(Point from, const std::vector<Segment>& targets, const Outline& room,
                               const std::vector<Segment>& opaque);
 
