@@ -40,14 +40,16 @@ Served servedOf(const Layout& layout, const std::vector<const Item*>& receptacle
   return best;
 }
 
-// One measurement per basin; `make` is asked where a receptacle serves it.
+// One measurement per basin; `make` is asked where a receptacle serves it. What is missing is asked for once,
+// by the rule of the distance.
 template <typename Make>
-std::vector<Measurement> eachBasin(const CheckInput& in, Make make) {
+std::vector<Measurement> eachBasin(const CheckInput& in, bool asks, Make make) {
   std::vector<Measurement> found;
   const std::vector<const Item*> receptacles = receptaclesOf(in.layout);
   for (const PlacedFixture& f : in.layout.fixtures) {
     if (!counts(f) || !isBasin(f)) continue;
     const std::vector<Bowl> bowls = bowlsOf(f);
+    if (!asks && (bowls.empty() || receptacles.empty())) continue;
     if (bowls.empty()) {
       found.push_back({.subjects = {f.fixture.id},
                        .places = {pointAt(f.center)},
@@ -124,7 +126,7 @@ bool isLight(const WallItem& i) {
 }  // namespace
 
 std::vector<Measurement> basinReceptacles(const CheckInput& in) {
-  return eachBasin(in, [&](Measurement& m, const Served& s) {
+  return eachBasin(in, true, [&](Measurement& m, const Served& s) {
     const bool same = s.least.distance == s.most.distance;
     if (same || s.least.distance <= limitOf(in)) {
       m.measured = s.least.distance;
@@ -140,19 +142,19 @@ std::vector<Measurement> basinReceptacles(const CheckInput& in) {
 }
 
 std::vector<Measurement> basinReceptacleWalls(const CheckInput& in) {
-  return eachBasin(in, [](Measurement& m, const Served& s) { m.measured = s.beside; });
+  return eachBasin(in, false, [](Measurement& m, const Served& s) { m.measured = s.beside; });
 }
 
 std::vector<Measurement> basinReceptacleDrops(const CheckInput& in) {
-  return eachBasin(in, [](Measurement& m, const Served& s) { besideCounter(m, s, false); });
+  return eachBasin(in, false, [](Measurement& m, const Served& s) { besideCounter(m, s, false); });
 }
 
 std::vector<Measurement> basinReceptacleRises(const CheckInput& in) {
-  return eachBasin(in, [](Measurement& m, const Served& s) { besideCounter(m, s, true); });
+  return eachBasin(in, false, [](Measurement& m, const Served& s) { besideCounter(m, s, true); });
 }
 
 std::vector<Measurement> basinReceptaclesAcross(const CheckInput& in) {
-  std::vector<Measurement> found = eachBasin(in, [&](Measurement& m, const Served& s) {
+  std::vector<Measurement> found = eachBasin(in, false, [&](Measurement& m, const Served& s) {
     const PlacedFixture& f = *s.bowl.fixture;
     const auto along = [&](Point p) { return dot(p - f.center, rightOf(f)); };
     const Length at = along(boxOf(*s.by)), bowl = along(centroidOf(s.bowl.least));

@@ -9,9 +9,9 @@
 namespace elbowroom::checks {
 
 // ---- the receptacle that serves each basin: of those on the wall behind it or beside it one that is not too
-// low (kBasinDrop), of these the nearest; else the nearest of all. Without any receptacle it is not known.
-// From the edge of the bowl to the centre of the box, a length. Where the bowl's width is not stated
-// (bowl_width) it is asked for if it decides.
+// low (kBasinDrop), of these the nearest; else the nearest of all. Without any receptacle the distance is not
+// known and the others say nothing. From the edge of the bowl to the centre of the box, a length. Where the
+// bowl's width is not stated (bowl_width) it is asked for if it decides.
 std::vector<Measurement> basinReceptacles(const CheckInput&);
 // Yes: it is on the wall behind the basin or on one that meets that wall at its end.
 std::vector<Measurement> basinReceptacleWalls(const CheckInput&);

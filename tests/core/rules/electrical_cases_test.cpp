@@ -355,6 +355,34 @@ TEST(ElectricalCases, ReceptacleOfAToiletSeat) {
   EXPECT_EQ(outcome(room, "2017", "toilet-seat-receptacle"), Outcome::notApplicable);
 }
 
+// Disputed by inspectors (thebuildingcodeforum.com, place of the receptacle), so advised: across the left basin to the
+// right one, but not from between them.
+TEST(ElectricalCases, AcrossAnotherBasin) {
+  for (const auto& [along, across] : {std::pair{30.0, 0}, {6.0, 1}, {54.0, 1}}) {
+    DoubleVanity at;
+    receptacle(at.room, "n", along, 44);
+    int found = 0;
+    for (const Finding& f : findings(at.room, "2023", "basin-receptacle-across")) {
+      EXPECT_EQ(f.level, Level::advised);
+      found += f.outcome == Outcome::shortfall ? 1 : 0;
+    }
+    EXPECT_EQ(found, across) << along;
+  }
+}
+
+// Art. 100 (forum.nachi.org 24772): a basin and a toilet, bath or shower; a compartment of its own is part of it.
+TEST(ElectricalCases, WhatABathroomIs) {
+  TestRoom room(100, 90);
+  room.toilet(30);
+  receptacle(room, "n", 60, 20).facts["gfci"] = false;
+  EXPECT_EQ(outcome(room, "2023", "receptacle-gfci"), Outcome::notApplicable) << "a toilet alone";
+  room.option().room.facts["compartment"] = true;
+  EXPECT_EQ(outcome(room, "2023", "receptacle-gfci"), Outcome::shortfall);
+  room.option().room.facts.clear();
+  room.add("b", FixtureKind::basin, "n", 80, 20, 18);
+  EXPECT_EQ(outcome(room, "2023", "receptacle-gfci"), Outcome::shortfall);
+}
+
 // ---- the basin's width
 TEST(ElectricalCases, AWidthOfTheBasinThatDecidesIsAskedFor) {
   TestRoom room(200, 90);
@@ -379,6 +407,8 @@ TEST(ElectricalCases, WithoutAReceptacleItIsNotKnown) {
   ASSERT_EQ(found.size(), 1u);
   EXPECT_EQ(found[0].outcome, Outcome::unknown);
   EXPECT_EQ(found[0].detail, "receptacle-not-placed");
+  for (const char* once : {"basin-receptacle-wall", "basin-receptacle-drop"})
+    EXPECT_EQ(outcome(room, "2023", once), Outcome::notApplicable) << "asked for once";
 }
 
 // A low receptacle beside the toilet on the same wall does not count before the one at the counter.

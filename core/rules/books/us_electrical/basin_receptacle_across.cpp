@@ -12,7 +12,7 @@ Rule basinReceptacleAcross() {
       .limit = true,
       .measure = checks::basinReceptaclesAcross,
       .source = {.document = "NEC",
-                 .edition = "2011 and later",
+                 .edition = "edition not named",
                  .section = "210.52(D)",
                  .read_at = "ecmweb.com, code questions 81; disputed in a thread of thebuildingcodeforum.com "
                             "on the place of the receptacle"},

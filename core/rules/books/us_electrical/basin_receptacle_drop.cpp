@@ -12,7 +12,7 @@ Rule basinReceptacleDrop() {
       .limit = checks::kBasinDrop,
       .measure = checks::basinReceptacleDrops,
       .source = {.document = "NEC",
-                 .edition = "2011 and later (the year from memory)",
+                 .edition = "about 2011 and later, the year from memory",
                  .section = "210.52(D)",
                  .read_at = "forum.nachi.org 157926 and forums.mikeholt.com 113665; 138381 for its history"},
       .grade = Grade::verifiedSecondHand,

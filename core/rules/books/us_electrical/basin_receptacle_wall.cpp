@@ -12,7 +12,7 @@ Rule basinReceptacleWall() {
       .limit = true,
       .measure = checks::basinReceptacleWalls,
       .source = {.document = "NEC",
-                 .edition = "2011 and later",
+                 .edition = "edition not named",
                  .section = "210.52(D)",
                  .read_at = "ecmweb.com, code quiz on bathroom receptacle outlets; forum.nachi.org 157926"},
       .grade = Grade::verifiedSecondHand,

@@ -16,7 +16,7 @@ Rule bathPumpCircuit() {
                  .section = "680.71",
                  .read_at = "ecmweb.com on the changes of 2011; forums.mikeholt.com 132138 (text of 2017)"},
       .grade = Grade::verifiedSecondHand,
-      .why = "A pump that shares its circuit trips it in the middle of a bath.",
+      .why = "A pump that shares its circuit trips it while one sits in the bath.",
       .variants = {{.setting = "edition", .value = "2008", .off = true}},
       .mends = {Mend::state},
       .met = "its pump has a circuit of its own",

@@ -12,7 +12,7 @@ Rule floorHeatGfci() {
       .limit = true,
       .measure = checks::floorHeatGfci,
       .source = {.document = "NEC",
-                 .edition = "",
+                 .edition = "edition not named",
                  .section = "424.44(G)",
                  .read_at = "from memory, not found in a text"},
       .grade = Grade::memory,

@@ -10,7 +10,7 @@ Rule lightListedZone() {
   return {
       .id = "light-listed-zone",
       .book = "us-electrical",
-      .title = "light near water",
+      .title = "listing for damp places",
       .level = Level::required,
       .compare = Compare::isTrue,
       .limit = true,

@@ -8,14 +8,14 @@ Rule lightOffWater() {
   return {
       .id = "light-off-water",
       .book = "us-electrical",
-      .title = "hanging light to the water",
+      .title = "distance to the water",
       .level = Level::required,
       .compare = Compare::atLeast,
       .limit = 36_in,
       .measure = checks::hangingLightsOffWater,
       .source =
           {.document = "NEC",
-           .edition = "",
+           .edition = "edition not named",
            .section = "410.10(D)",
            .read_at =
                "forum.nachi.org 10658 (quoted from 2005); rapidrepairs247.com (newer text in its words)"},

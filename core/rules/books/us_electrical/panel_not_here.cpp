@@ -12,13 +12,13 @@ Rule panelNotHere() {
       .limit = true,
       .measure = checks::panelsElsewhere,
       .source = {.document = "NEC",
-                 .edition = "",
+                 .edition = "edition not named",
                  .section = "240.24(E)",
                  .read_at = "ecmweb.com, code questions 74"},
       .grade = Grade::verifiedSecondHand,
       .why = "Steam corrodes a panel, and nobody should handle it on a wet floor.",
       .met = "no breaker panel is drawn in it",
-      .missed = "a breaker panel may not be in a bathroom",
+      .missed = "is in a bathroom",
   };
 }
 

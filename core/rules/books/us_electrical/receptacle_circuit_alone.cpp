@@ -12,7 +12,7 @@ Rule receptacleCircuitAlone() {
       .limit = true,
       .measure = checks::circuitsOfBathrooms,
       .source = {.document = "NEC",
-                 .edition = "",
+                 .edition = "edition not named",
                  .section = "210.11(C)(3)",
                  .read_at = "electrical-contractor.net 8440 (quoted); howtowireahouse.com"},
       .grade = Grade::verifiedSecondHand,

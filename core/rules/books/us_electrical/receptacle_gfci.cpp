@@ -6,7 +6,7 @@ Rule receptacleGfci() {
   return {
       .id = "receptacle-gfci",
       .book = "us-electrical",
-      .title = "GFCI",
+      .title = "earth fault protection (GFCI)",
       .level = Level::required,
       .compare = Compare::isTrue,
       .limit = true,

@@ -8,7 +8,7 @@ Rule receptacleGfciNearWater() {
   return {
       .id = "receptacle-gfci-near-water",
       .book = "us-electrical",
-      .title = "GFCI near water",
+      .title = "earth fault protection (GFCI)",
       .level = Level::required,
       .compare = Compare::isTrue,
       .limit = true,

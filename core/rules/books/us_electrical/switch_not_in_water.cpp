@@ -6,13 +6,13 @@ Rule switchNotInWater() {
   return {
       .id = "switch-not-in-water",
       .book = "us-electrical",
-      .title = "switch in a bath or shower",
+      .title = "listing with the shower",
       .level = Level::required,
       .compare = Compare::isTrue,
       .limit = true,
       .measure = checks::switchesNotInWater,
       .source = {.document = "NEC",
-                 .edition = "",
+                 .edition = "edition not named",
                  .section = "404.4(C)",
                  .read_at =
                      "electriciantalk.com, switches near shower spaces; electrical-contractor.net 8440"},
