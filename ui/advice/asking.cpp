@@ -67,6 +67,15 @@ std::optional<Asking> askFixture(const Fixture& f, const std::string& key) {
     };
     return a;
   }
+  if (key == "glass.height") {
+    Asking a = ask(FactType::length, "Height of the glass", "How high above the floor does its fixed glass go?");
+    a.state = [f = f, put](const FactValue& value) mutable -> Change {
+      for (Pane& pane : f.glass)
+        if (!pane.door && !pane.height) pane.height = std::get<Length>(value);
+      return put(f);
+    };
+    return a;
+  }
   using Member = std::optional<Length> Fixture::*;
   struct Field {
     const char *key, *label, *question;
