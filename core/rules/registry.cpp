@@ -305,6 +305,8 @@
   RULE(comfort, paperHolderAhead)                 \
   RULE(comfort, bathControlHeight)                \
   RULE(comfort, showerHotWait)                    \
+  RULE(comfort, mirrorBottomSeated)               \
+  RULE(comfort, basinHeightRange)                 \
   RULE(craft, fixtureOwnFloor)                    \
   RULE(craft, toiletClearFrontWide)               \
   RULE(craft, pocketNeedsWall)                    \

@@ -102,6 +102,7 @@ constexpr NamedMeasure kNamed[] = {
     {"helper-beside-toilets", helperBesideToilets},
     {"basin-heights-for-adults", basinHeightsForAdults},
     {"basin-heights-for-children", basinHeightsForChildren},
+    {"basin-heights-for-anybody", basinHeightsForAnybody},
     {"basin-heights-for-chairs", basinHeightsForChairs},
     {"top-shelves", topShelves},
     // manoeuvring.h
@@ -178,6 +179,7 @@ constexpr NamedMeasure kNamed[] = {
     {"hoses", hoses},
     {"mirror-tops", mirrorTops},
     {"mirror-bottoms", mirrorBottoms},
+    {"mirror-bottoms-for-chair", mirrorBottomsForChair},
     {"recess-depths", recessDepths},
     {"recess-bays", recessBays, Gives::yesNo},
     {"recesses-inside", recessesInside, Gives::yesNo},

@@ -253,6 +253,11 @@ std::vector<Measurement> basinHeightsForChairs(const CheckInput& in) {
   });
 }
 
+std::vector<Measurement> basinHeightsForAnybody(const CheckInput& in) {
+  if (!in.layout.settings.people.empty()) return {};
+  return rims(in, [](Measurement&) {});
+}
+
 std::vector<Measurement> topShelves(const CheckInput& in) {
   const People people = peopleWhere(in, anybody);
   if (people.empty()) return {};

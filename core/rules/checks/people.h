@@ -35,6 +35,8 @@ std::vector<Measurement> helperBesideToilets(const CheckInput&);
 std::vector<Measurement> basinHeightsForAdults(const CheckInput&);
 std::vector<Measurement> basinHeightsForChildren(const CheckInput&);
 std::vector<Measurement> basinHeightsForChairs(const CheckInput&);
+// Height of each basin's rim; only where the plan names nobody.
+std::vector<Measurement> basinHeightsForAnybody(const CheckInput&);
 // Top of each linen closet and cabinet above a counter's height (48 in), at most the reach of the tallest: one
 // of the house can then reach it. Only with people.
 std::vector<Measurement> topShelves(const CheckInput&);

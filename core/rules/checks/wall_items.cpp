@@ -131,6 +131,12 @@ std::vector<Measurement> mirrorBottoms(const CheckInput& in) {
   });
 }
 
+std::vector<Measurement> mirrorBottomsForChair(const CheckInput& in) {
+  const auto& people = in.layout.settings.people;
+  if (std::none_of(people.begin(), people.end(), [](const Person& p) { return p.chair.has_value(); })) return {};
+  return each(in, isMirror, [](Measurement& m, const Item& i) { m.measured = i.bottom; });
+}
+
 std::vector<Measurement> recessDepths(const CheckInput& in) {
   return each(in, isRecess, [&](Measurement& m, const Item& i) {
     m.measured = i.depth;

@@ -22,6 +22,8 @@ std::vector<Measurement> hoses(const CheckInput&);
 // person's; only with adults who stand.
 std::vector<Measurement> mirrorTops(const CheckInput&);
 std::vector<Measurement> mirrorBottoms(const CheckInput&);
+// Lower edges of mirrors; only with a wheelchair user.
+std::vector<Measurement> mirrorBottomsForChair(const CheckInput&);
 // Depth of niches and recessed cabinets; limit: the depth of the wall's studs.
 std::vector<Measurement> recessDepths(const CheckInput&);
 // Yes: it stands in one stud bay. A header stated for a cut stud answers it too.

@@ -207,6 +207,8 @@ inline Knob knobOf(const std::string& rule_id) {
       {"shower-glass-height", [](Plan& p, Length high) { first(p).glass.at(0).height = high; }},
       {"door-step", [](Plan& p, Length step) { p.options[0].room.facts["floor_build_up"] = step; }},
       {"mirror-shows-head", topOnWall},
+      {"mirror-bottom-seated", [](Plan& p, Length edge) { p.options[0].on_walls.at(0).bottom = edge; }},
+      {"basin-height-range", heightOfFirst},
       {"mirror-shows-waist", [](Plan& p, Length edge) { p.options[0].on_walls.at(0).bottom = edge; }},
       {"storage-reach", topOnWall},
       {"grab-bar-height", topOnWall},

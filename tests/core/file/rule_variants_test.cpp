@@ -4,6 +4,8 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <filesystem>
+#include <map>
 #include <optional>
 
 #include "core/file/plan_file.h"
@@ -86,6 +88,41 @@ TEST(RuleVariants, AnotherLimitTurnsTheVerdictBetweenTheTwo) {
     }
   }
   EXPECT_GE(tried, 8);
+}
+
+// The books for accessibility: some plan of the book's own turns the verdict, as it stands or without the rule's other
+// settings.
+std::vector<Plan> plansOf(std::string_view book) {
+  std::vector<Plan> plans;
+  for (const auto& entry :
+       std::filesystem::recursive_directory_iterator(SOURCE_DIR "/tests/rules/" + std::string(book))) {
+    if (entry.path().extension() != ".elbowroom") continue;
+    if (const Result<Plan> plan = loadPlan(entry.path().string()); plan.ok()) plans.push_back(plan.value());
+  }
+  return plans;
+}
+
+TEST(RuleVariants, SomePlanOfTheBookTellsThemApart) {
+  std::map<std::string_view, std::vector<Plan>> plans;
+  for (const Rule& rule : allRules()) {
+    for (const Variant& variant : rule.variants) {
+      if (!variant.limit && !variant.limit_high) continue;
+      auto& of_book = plans[rule.book];
+      if (of_book.empty()) of_book = plansOf(rule.book);
+      const bool told = std::any_of(of_book.begin(), of_book.end(), [&](const Plan& plan) {
+        for (const Setting& setting : findBook(rule.book)->settings) {
+          if (setting.key != variant.setting) continue;
+          for (const SettingValue& value : setting.values) {
+            const Variant other{.setting = setting.key, .value = value.value};
+            const auto a = findingOf(plan, rule, &other), b = findingOf(plan, rule, &variant);
+            if (a && b && a->measured && b->measured && isMet(a) != isMet(b)) return true;
+          }
+        }
+        return false;
+      });
+      EXPECT_TRUE(told) << nameOf(rule) << ", " << variant.setting << " " << variant.value;
+    }
+  }
 }
 
 TEST(RuleVariants, AnotherSourceIsTheOneThatIsNamed) {

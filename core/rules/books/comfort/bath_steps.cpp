@@ -8,7 +8,7 @@ Rule bathSteps() {
   return {
       .id = "bath-steps",
       .book = "comfort",
-      .title = "steps outside it",
+      .title = "what steps there are to it",
       .level = Level::advised,
       .compare = Compare::isTrue,
       .limit = true,

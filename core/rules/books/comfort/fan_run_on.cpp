@@ -6,7 +6,7 @@ Rule fanRunOn() {
   return {
       .id = "fan-run-on",
       .book = "comfort",
-      .title = "runs on after use",
+      .title = "time it runs on after use",
       .level = Level::advised,
       .compare = Compare::atLeast,
       .limit = Amount::of(20),

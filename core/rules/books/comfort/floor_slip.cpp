@@ -6,7 +6,7 @@ Rule floorSlip() {
   return {
       .id = "floor-slip",
       .book = "comfort",
-      .title = "floor",
+      .title = "slip resistance of the floor",
       .level = Level::advised,
       .compare = Compare::isTrue,
       .limit = true,
@@ -18,8 +18,8 @@ Rule floorSlip() {
       .grade = Grade::memory,
       .why = "Most bathroom accidents begin on wet tile.",
       .mends = {Mend::state},
-      .met = "is slip-resistant",
-      .missed = "is slippery when wet",
+      .met = "has a slip-resistant floor",
+      .missed = "has a floor that is slippery when wet",
   };
 }
 

@@ -20,7 +20,7 @@ Rule lightAtFixture() {
                             "lamp over it or over the 30 in before it, or at most 30 in to its side "
                             "(side lights stand at most 60 in apart)"},
       .grade = Grade::derived,
-      .why = "A single lamp behind one's back throws one's own shadow on what one does.",
+      .why = "A lamp behind one's back leaves in shadow what one does.",
       .sizes = {30_in, 30_in},
       .met = "has a light",
       .missed = "has no light near",

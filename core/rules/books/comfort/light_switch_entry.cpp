@@ -6,7 +6,7 @@ Rule lightSwitchEntry() {
   return {
       .id = "light-switch-entry",
       .book = "comfort",
-      .title = "light switched at the entry",
+      .title = "switch for a light at the entry",
       .level = Level::advised,
       .compare = Compare::isTrue,
       .limit = true,

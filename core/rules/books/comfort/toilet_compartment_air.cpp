@@ -6,7 +6,7 @@ Rule toiletCompartmentAir() {
   return {
       .id = "toilet-compartment-air",
       .book = "comfort",
-      .title = "air of its own",
+      .title = "air for the compartment",
       .level = Level::advised,
       .compare = Compare::isTrue,
       .limit = true,

@@ -6,7 +6,7 @@ Rule vanityCorners() {
   return {
       .id = "vanity-corners",
       .book = "comfort",
-      .title = "corners of the counter",
+      .title = "shape of the counter's corners",
       .level = Level::advised,
       .compare = Compare::isTrue,
       .limit = true,
