@@ -4,7 +4,8 @@ namespace elbowroom {
 
 std::optional<RoughOpening> roughOpeningOf(const Opening& o) {
   if (o.action == DoorAction::hinged) return RoughOpening{o.width + kHingedWider, o.height + kHingedTaller};
-  if (o.action == DoorAction::pocket) return RoughOpening{2 * o.width + kPocketWider, o.height + kPocketTaller};
+  if (o.action == DoorAction::pocket)
+    return RoughOpening{2 * o.width + kPocketWider, o.height + kPocketTaller};
   return std::nullopt;
 }
 

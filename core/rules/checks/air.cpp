@@ -34,6 +34,8 @@ double moistureLeft(double changes_per_hour, Amount minutes) {
   return std::exp(-changes_per_hour * minutes.value() / 60);
 }
 
-double speedUnderDoor(Amount flow, Length gap, Length leaf) { return flow.value() / (gap * leaf).squareFeet(); }
+double speedUnderDoor(Amount flow, Length gap, Length leaf) {
+  return flow.value() / (gap * leaf).squareFeet();
+}
 
 }  // namespace elbowroom::checks

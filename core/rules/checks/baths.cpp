@@ -39,7 +39,9 @@ std::vector<Measurement> bathWallGaps(const CheckInput& in) {
 }
 
 std::vector<Measurement> bathSteps(const CheckInput& in) {
-  const auto wanted = [](const PlacedFixture& f) { return isFree(f) || yesNo(f.fixture.facts, "steps_outside"); };
+  const auto wanted = [](const PlacedFixture& f) {
+    return isFree(f) || yesNo(f.fixture.facts, "steps_outside");
+  };
   return eachBath(in, wanted, [&](Measurement& m, const PlacedFixture& f) {
     const auto steps = yesNo(f.fixture.facts, "steps_outside");
     const auto& items = in.layout.on_walls;

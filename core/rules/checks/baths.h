@@ -12,7 +12,8 @@ std::vector<Measurement> bathWallGaps(const CheckInput&);
 std::vector<Measurement> bathSteps(const CheckInput&);
 // Shorter side of a bath that is stated to be for two, a length.
 std::vector<Measurement> bathsForTwo(const CheckInput&);
-// Centreline of each control of a bath, a length; the rim is the low limit, the rule's limit_high the high one.
+// Centreline of each control of a bath, a length; the rim is the low limit, the rule's limit_high the high
+// one.
 std::vector<Measurement> bathControlHeights(const CheckInput&);
 
 }  // namespace elbowroom::checks

@@ -132,8 +132,9 @@ std::vector<Measurement> headsFromOpenSide(const CheckInput& in) {
       m.places = {lineFrom(head->at, gap.from)};
     }
   });
-  found.erase(std::remove_if(found.begin(), found.end(), [](const Measurement& m) { return m.subjects.empty(); }),
-              found.end());
+  found.erase(
+      std::remove_if(found.begin(), found.end(), [](const Measurement& m) { return m.subjects.empty(); }),
+      found.end());
   return found;
 }
 

@@ -5,9 +5,9 @@
 
 namespace elbowroom::checks {
 
-// How far the floor under a curbless shower is lowered and the one outside built up, a length. Limit: the drop that
-// its run to the drain takes (core/rules/checks/falls.h): from the open side to a linear drain, from the
-// corner to a drain in the middle.
+// How far the floor under a curbless shower is lowered and the one outside built up, a length. Limit: the
+// drop that its run to the drain takes (core/rules/checks/falls.h): from the open side to a linear drain,
+// from the corner to a drain in the middle.
 std::vector<Measurement> curblessDrops(const CheckInput&);
 // Steepest way to a drain in the middle of a rectangular shower with a level rim, an amount in per cent. Only
 // showers with a point drain.

@@ -6,8 +6,8 @@
 
 namespace elbowroom::checks {
 
-// 1/4 in per foot (1:48), the least for water and the most for a wheelchair; 1/2 in per foot, the most for water
-// (greenbuildingadvisor.com on lowered subfloors; tileletter.com, March 2016).
+// 1/4 in per foot (1:48), the least for water and the most for a wheelchair; 1/2 in per foot, the most for
+// water (greenbuildingadvisor.com on lowered subfloors; tileletter.com, March 2016).
 double leastFall();
 double steepestFall();
 double fallOf(Length per_foot);
@@ -19,8 +19,8 @@ double runPerRise(double fall);  // 48 of 1:48; precondition: fall > 0
 Length dropOver(Length run);
 Length runFor(Length drop);
 
-// A floor with a level rim that falls to a drain in its middle: the drop that gives the corners the least fall,
-// and how steep the short way to the middle is then. Precondition: both sides greater than 0.
+// A floor with a level rim that falls to a drain in its middle: the drop that gives the corners the least
+// fall, and how steep the short way to the middle is then. Precondition: both sides greater than 0.
 struct CentreFall {
   Length corner, drop;
   double steepest;

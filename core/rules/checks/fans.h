@@ -21,8 +21,8 @@ std::optional<AirSpace> airSpaceOf(const Layout&);
 // What all fans move together, cfm; nullopt: no fan, or one does not state it.
 std::optional<Amount> flowOf(const Layout&);
 
-// What all fans move together, an amount in cfm, against what core/rules/checks/air.h says the room needs: by its
-// floor (rooms of at most 100 sq ft), by its fixtures (larger ones that have any), by its air (only under
+// What all fans move together, an amount in cfm, against what core/rules/checks/air.h says the room needs: by
+// its floor (rooms of at most 100 sq ft), by its fixtures (larger ones that have any), by its air (only under
 // a ceiling higher than sizes[0], where more air is needed than by the floor). Not without a fan.
 std::vector<Measurement> roomAirByFloor(const CheckInput&);
 std::vector<Measurement> roomAirByFixtures(const CheckInput&);

@@ -44,7 +44,8 @@ std::vector<Measurement> lightsAtFixtures(const CheckInput& in) {
   std::vector<Measurement> found;
   for (const PlacedFixture& f : in.layout.fixtures) {
     if (!counts(f) || !isLitPlace(f)) continue;
-    Measurement m{.subjects = {f.fixture.id}, .measured = std::nullopt, .places = {lineFrom(f.front.a, f.front.b)}};
+    Measurement m{
+        .subjects = {f.fixture.id}, .measured = std::nullopt, .places = {lineFrom(f.front.a, f.front.b)}};
     if (lamps.empty()) {
       m.detail = "no-lamp";
     } else {
@@ -72,13 +73,15 @@ std::vector<Measurement> switchesAtEntry(const CheckInput& in) {
 
 std::vector<Measurement> daylight(const CheckInput& in) {
   const auto& ceiling = in.layout.option.on_ceiling;
-  if (std::any_of(ceiling.begin(), ceiling.end(), [](const CeilingItem& i) { return i.kind == "light-tube"; }))
+  if (std::any_of(ceiling.begin(), ceiling.end(),
+                  [](const CeilingItem& i) { return i.kind == "light-tube"; }))
     return {};
   Measurement m{.subjects = {}, .measured = std::nullopt, .places = {}};
   Area glass;
   for (const PlacedOpening& o : in.layout.openings) {
     if (o.opening.kind != OpeningKind::window) continue;
-    const auto width = lengthOf(o.opening.facts, "glass_width"), height = lengthOf(o.opening.facts, "glass_height");
+    const auto width = lengthOf(o.opening.facts, "glass_width"),
+               height = lengthOf(o.opening.facts, "glass_height");
     glass = glass + width.value_or(o.opening.width) * height.value_or(o.opening.height);
     if (!width || !height) m.detail = "no-more-glass-than-opening";
     m.subjects.push_back(o.opening.id);
@@ -110,9 +113,11 @@ std::vector<Measurement> sideLightSpacings(const CheckInput& in) {
 std::vector<Measurement> lightOverMirrorWidths(const CheckInput& in) {
   std::vector<Measurement> found;
   for (const PlacedWallItem& i : in.layout.on_walls) {
-    if (!isLamp(i) || !is(i.item, WallUse::lamp) || i.item.height >= i.item.width || !overMirror(in.layout, i))
+    if (!isLamp(i) || !is(i.item, WallUse::lamp) || i.item.height >= i.item.width ||
+        !overMirror(in.layout, i))
       continue;
-    found.push_back({.subjects = {i.item.id}, .measured = i.item.width, .places = {lineFrom(i.left, i.right)}});
+    found.push_back(
+        {.subjects = {i.item.id}, .measured = i.item.width, .places = {lineFrom(i.left, i.right)}});
   }
   return found;
 }

@@ -5,14 +5,14 @@
 
 namespace elbowroom::checks {
 
-// Yes: there is a lamp at each basin, toilet, bath and shower. One counts when it hangs over the fixture or over
-// the floor before it (sizes[0] deep), within the fixture's width, at least sizes[1] to either side of its
-// centreline. Not known where the plan has no lamp at all.
+// Yes: there is a lamp at each basin, toilet, bath and shower. One counts when it hangs over the fixture or
+// over the floor before it (sizes[0] deep), within the fixture's width, at least sizes[1] to either side of
+// its centreline. Not known where the plan has no lamp at all.
 std::vector<Measurement> lightsAtFixtures(const CheckInput&);
 // Yes: a wall switch at the entry controls a light (room's fact switch_at_entry).
 std::vector<Measurement> switchesAtEntry(const CheckInput&);
-// Glass of all windows together, an area; what is not stated is taken as large as the opening. Only with a window
-// and without a light tube.
+// Glass of all windows together, an area; what is not stated is taken as large as the opening. Only with a
+// window and without a light tube.
 std::vector<Measurement> daylight(const CheckInput&);
 // Between the centres of neighbouring side lights of one wall, a length.
 std::vector<Measurement> sideLightSpacings(const CheckInput&);

@@ -53,7 +53,8 @@ std::vector<Measurement> switchHeights(const CheckInput& in) {
 
 std::vector<Measurement> grabBarHeights(const CheckInput& in) {
   return each(
-      in, [](const PlacedWallItem& i) { return is(i.item, WallUse::grabBar) && i.item.width > i.item.height; },
+      in,
+      [](const PlacedWallItem& i) { return is(i.item, WallUse::grabBar) && i.item.width > i.item.height; },
       [](Measurement& m, const PlacedWallItem& i) { m.measured = i.top; });
 }
 
@@ -65,7 +66,8 @@ std::vector<Measurement> paperHoldersAhead(const CheckInput& in) {
         const PlacedFixture* toilet = nullptr;
         for (const PlacedFixture& f : in.layout.fixtures) {
           if (!counts(f) || f.fixture.kind != FixtureKind::toilet) continue;
-          if (toilet == nullptr || distance(f.front_center, at) < distance(toilet->front_center, at)) toilet = &f;
+          if (toilet == nullptr || distance(f.front_center, at) < distance(toilet->front_center, at))
+            toilet = &f;
         }
         if (toilet == nullptr) return;
         const Length ahead = dot(at - toilet->front_center, toilet->facing);

@@ -187,7 +187,8 @@ std::vector<Measurement> panelsThere(const CheckInput& in) {
     if (!counts(f) || !showerOrBath(f)) continue;
     const auto& items = in.layout.on_walls;
     const bool on_wall = std::any_of(items.begin(), items.end(), [&](const PlacedWallItem& i) {
-      return i.item.kind == "access-panel" && i.item.status != Status::remove && i.wall >= 0 && i.wall == f.wall;
+      return i.item.kind == "access-panel" && i.item.status != Status::remove && i.wall >= 0 &&
+             i.wall == f.wall;
     });
     const auto side = lengthOf(f.fixture.facts, "access_panel");
     Measurement m = of(f);

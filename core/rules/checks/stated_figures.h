@@ -48,7 +48,8 @@ std::vector<Measurement> heaterFuels(const CheckInput&);
 std::vector<Measurement> accessPanels(const CheckInput&);
 // The same of every bath with a pump, asked for.
 std::vector<Measurement> pumpPanels(const CheckInput&);
-// Yes: the equipment of a bath or shower has an access panel: stated with a size (0: none), or on the wall it stands at.
+// Yes: the equipment of a bath or shower has an access panel: stated with a size (0: none), or on the wall it
+// stands at.
 std::vector<Measurement> panelsThere(const CheckInput&);
 // Rough-in of each toilet, a length.
 std::vector<Measurement> roughIns(const CheckInput&);

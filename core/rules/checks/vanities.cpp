@@ -19,9 +19,8 @@ std::vector<Measurement> each(const CheckInput& in, Wanted wanted, Make make) {
   for (std::size_t i = 0; i < in.layout.fixtures.size(); ++i) {
     const PlacedFixture& f = in.layout.fixtures[i];
     if (!counts(f) || !wanted(f)) continue;
-    found.push_back({.subjects = {f.fixture.id},
-                     .measured = std::nullopt,
-                     .places = {lineFrom(f.front.a, f.front.b)}});
+    found.push_back(
+        {.subjects = {f.fixture.id}, .measured = std::nullopt, .places = {lineFrom(f.front.a, f.front.b)}});
     make(found.back(), f, in.around[i]);
   }
   return found;
@@ -75,8 +74,9 @@ std::vector<Measurement> counterCorners(const CheckInput& in) {
         else
           m.fact = "rounded_corners";
       });
-  found.erase(std::remove_if(found.begin(), found.end(), [](const Measurement& m) { return m.subjects.empty(); }),
-              found.end());
+  found.erase(
+      std::remove_if(found.begin(), found.end(), [](const Measurement& m) { return m.subjects.empty(); }),
+      found.end());
   return found;
 }
 

@@ -1,5 +1,5 @@
-// What sets the one figure that a rule measures in its quiet plan (tests/rules/<book>/<rule>/quiet.elbowroom). A
-// rule of the same id in another book has the same knob.
+// What sets the one figure that a rule measures in its quiet plan
+// (tests/rules/<book>/<rule>/quiet.elbowroom). A rule of the same id in another book has the same knob.
 #pragma once
 
 #include <cmath>
@@ -27,7 +27,9 @@ inline void roomWidth(Plan& plan, Length width) {
   plan.options[0].room.walls.at(1).from.x = width;
   plan.options[0].room.walls.at(2).from.x = width;
 }
-inline void alongFromTheLeft(Plan& plan, Length along) { std::get<OnWall>(first(plan).placement).along = along; }
+inline void alongFromTheLeft(Plan& plan, Length along) {
+  std::get<OnWall>(first(plan).placement).along = along;
+}
 inline void depthBeforeFirst(Plan& plan, Length ahead) { roomDepth(plan, first(plan).depth + ahead); }
 
 inline void centreOnWall(Plan& plan, Length centre) {
@@ -117,8 +119,10 @@ inline Knob knobOf(const std::string& rule_id) {
          Opening& door = p.options[0].openings.at(0);
          door.along = door.width / 2 + beside;
        }},
-      {"pocket-screws", [](Plan& p, Length deep) { p.options[0].on_walls.at(0).facts["screw_length"] = deep; }},
-      {"pocket-wall-thickness", [](Plan& p, Length thick) { p.options[0].room.walls.at(2).thickness = thick; }},
+      {"pocket-screws",
+       [](Plan& p, Length deep) { p.options[0].on_walls.at(0).facts["screw_length"] = deep; }},
+      {"pocket-wall-thickness",
+       [](Plan& p, Length thick) { p.options[0].room.walls.at(2).thickness = thick; }},
       {"basin-pass-behind", depthBeforeFirst},
       {"basin-help-child", depthBeforeFirst},
       {"toilet-helper",
@@ -135,11 +139,15 @@ inline Knob knobOf(const std::string& rule_id) {
       {"light-over-mirror-height", centreOnWall},
       {"niche-height", [](Plan& p, Length edge) { p.options[0].on_walls.at(0).bottom = edge; }},
       {"wall-item-under-ceiling", topOnWall},
-      {"mirror-hole-to-edge", [](Plan& p, Length glass) { p.options[0].on_walls.at(0).along = 20_in + glass; }},
-      {"mirror-hole-to-hole", [](Plan& p, Length glass) { p.options[0].on_walls.at(2).along = 49_in + glass; }},
-      {"control-from-outside", [](Plan& p, Length reach) { p.options[0].on_walls.at(0).along = 36_in + reach; }},
+      {"mirror-hole-to-edge",
+       [](Plan& p, Length glass) { p.options[0].on_walls.at(0).along = 20_in + glass; }},
+      {"mirror-hole-to-hole",
+       [](Plan& p, Length glass) { p.options[0].on_walls.at(2).along = 49_in + glass; }},
+      {"control-from-outside",
+       [](Plan& p, Length reach) { p.options[0].on_walls.at(0).along = 36_in + reach; }},
       {"head-over-tallest", [](Plan& p, Length edge) { p.options[0].on_walls.at(0).bottom = edge; }},
-      {"hose-reaches-corners", [](Plan& p, Length hose) { p.options[0].on_walls.at(0).facts["hose"] = hose; }},
+      {"hose-reaches-corners",
+       [](Plan& p, Length hose) { p.options[0].on_walls.at(0).facts["hose"] = hose; }},
       {"switch-out-of-reach",
        [](Plan& p, Length off) {
          p.options[0].on_walls.at(0).wall = {"n"};
@@ -171,7 +179,8 @@ inline Knob knobOf(const std::string& rule_id) {
        [](Plan& p, Length above) { first(p).facts["wet_wall_height"] = above + 1_in; }},
       {"ceiling-over-shower",  // the square at the head begins 3 in from the wall
        [](Plan& p, Length height) { slopeThrough(p, height, 3_in); }},
-      {"ceiling-before-fixture",  // middle of the floor before the bowl: 28 in and half of 21 in from the wall
+      {"ceiling-before-fixture",  // middle of the floor before the bowl: 28 in and half of 21 in from the
+                                  // wall
        [](Plan& p, Length height) { slopeThrough(p, height, 38.5_in); }},
       {"basin-bend", depthBeforeFirst},
       {"toilet-knees", depthBeforeFirst},
@@ -227,7 +236,8 @@ inline Knob knobOf(const std::string& rule_id) {
       {"slide-needs-wall",  // and here covers the opening by 2 in at each side
        [](Plan& p, Length there) { p.options[0].openings.at(0).along = 96_in - there - 13_in; }},
       // Bowl of 16 in whose right edge is 32 in along the wall; counter 34 in high, receptacle 4.5 in.
-      {"basin-receptacle-distance", [](Plan& p, Length off) { p.options[0].on_walls.at(0).along = 32_in + off; }},
+      {"basin-receptacle-distance",
+       [](Plan& p, Length off) { p.options[0].on_walls.at(0).along = 32_in + off; }},
       {"basin-receptacle-drop", [](Plan& p, Length below) { centreOnWall(p, 34_in - below); }},
       {"basin-receptacle-rise", [](Plan& p, Length above) { centreOnWall(p, 34_in + above); }},
       // Bath from 60 in along the wall; receptacle 2 3/4 in wide, lamp 6 in.
@@ -276,6 +286,5 @@ inline Knob knobOf(const std::string& rule_id) {
     return [key = at->second](Plan& p, Length figure) { state(p, key, figure); };
   return {};
 }
-
 
 }  // namespace elbowroom::testing_knobs

@@ -1,6 +1,6 @@
-// Boundary cases of every rule with a length as its limit: the figure that it measures is set in its quiet plan to
-// the limit and 1/16 in to either side; limits with two ends are tried at both. The books for accessibility:
-// access_limits_test.cpp.
+// Boundary cases of every rule with a length as its limit: the figure that it measures is set in its quiet
+// plan to the limit and 1/16 in to either side; limits with two ends are tried at both. The books for
+// accessibility: access_limits_test.cpp.
 #include <gtest/gtest.h>
 
 #include <cmath>
@@ -85,7 +85,8 @@ TEST(RuleLimits, EveryLengthHasABoundaryCaseOrAReason) {
 TEST(RuleLimits, AtTheLimitAndASixteenthToEitherSide) {
   int tried = 0;
   for (const Rule& rule : allRules()) {
-    if (isElsewhere(rule) || !std::holds_alternative<Length>(rule.limit) || exempt().count(nameOf(rule))) continue;
+    if (isElsewhere(rule) || !std::holds_alternative<Length>(rule.limit) || exempt().count(nameOf(rule)))
+      continue;
     if (!knobOf(std::string(rule.id))) continue;
     SCOPED_TRACE(nameOf(rule));
     const Finding quiet = findingOf(quietPlan(rule), rule);

@@ -1,6 +1,6 @@
-// Editions, options and local amendments of a book: each variant of a rule changes what is said of some plan. A variant
-// that switches a rule off silences its quiet plan; one with another limit turns the verdict on a figure between
-// the two limits; one with another source is named as the source.
+// Editions, options and local amendments of a book: each variant of a rule changes what is said of some plan.
+// A variant that switches a rule off silences its quiet plan; one with another limit turns the verdict on a
+// figure between the two limits; one with another source is named as the source.
 #include <gtest/gtest.h>
 
 #include <algorithm>
@@ -88,8 +88,8 @@ TEST(RuleVariants, AnotherLimitTurnsTheVerdictBetweenTheTwo) {
   EXPECT_GE(tried, 8);
 }
 
-// The quiet plan and what comes of it when a door, the room, the first fixture or a stated figure is a little larger,
-// smaller or elsewhere.
+// The quiet plan and what comes of it when a door, the room, the first fixture or a stated figure is a little
+// larger, smaller or elsewhere.
 std::vector<Plan> plansNear(const Plan& quiet) {
   std::vector<Plan> plans{quiet};
   const auto add = [&](auto change) {
@@ -137,9 +137,11 @@ TEST(RuleVariants, SomePlanTellsThemApart) {
       const auto setting = std::find_if(settings.begin(), settings.end(),
                                         [&](const Setting& s) { return s.key == variant.setting; });
       ASSERT_NE(setting, settings.end());
-      const bool told = std::any_of(setting->values.begin(), setting->values.end(), [&](const SettingValue& value) {
-        return std::any_of(plans.begin(), plans.end(), [&](const Plan& plan) { return tells(plan, value); });
-      });
+      const bool told =
+          std::any_of(setting->values.begin(), setting->values.end(), [&](const SettingValue& value) {
+            return std::any_of(plans.begin(), plans.end(),
+                               [&](const Plan& plan) { return tells(plan, value); });
+          });
       EXPECT_TRUE(told) << nameOf(rule) << ", " << variant.setting << " " << variant.value;
       ++tried;
     }

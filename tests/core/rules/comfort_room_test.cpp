@@ -1,5 +1,6 @@
-// Comfort rules that read what the plan states or where things are: what they ask for, whom they leave out, and the
-// exceptions of their texts (limits: tests/core/file/rule_limits_test.cpp; the texts: the rules' sources).
+// Comfort rules that read what the plan states or where things are: what they ask for, whom they leave out,
+// and the exceptions of their texts (limits: tests/core/file/rule_limits_test.cpp; the texts: the rules'
+// sources).
 #include <gtest/gtest.h>
 
 #include "tests/core/rules/test_room.h"
@@ -13,8 +14,8 @@ using testing_room::TestRoom;
 
 const char* const kBook = "comfort";
 
-WallItem& hang(TestRoom& room, const char* id, const char* kind, const char* wall, double along, double bottom,
-               double width, double height) {
+WallItem& hang(TestRoom& room, const char* id, const char* kind, const char* wall, double along,
+               double bottom, double width, double height) {
   WallItem item;
   item.id = {id};
   item.kind = kind;
@@ -48,8 +49,12 @@ TEST(ComfortRoom, ALightServesWhereItHangsOverTheFloorBefore) {
   room.add("v", FixtureKind::vanity, "n", 60, 36, 20);  // its front is 100 in up the plan
   EXPECT_EQ(room.outcome(kBook, "light-at-fixture"), Outcome::unknown);
   EXPECT_EQ(room.findings(kBook, "light-at-fixture")[0].detail, "no-lamp");
-  for (const auto& [x, y, serves] : {std::tuple{60.0, 70.0, true}, {60.0, 69.0, false}, {90.0, 100.0, true},
-                                     {91.0, 100.0, false}, {30.0, 110.0, true}, {29.0, 110.0, false}}) {
+  for (const auto& [x, y, serves] : {std::tuple{60.0, 70.0, true},
+                                     {60.0, 69.0, false},
+                                     {90.0, 100.0, true},
+                                     {91.0, 100.0, false},
+                                     {30.0, 110.0, true},
+                                     {29.0, 110.0, false}}) {
     room.option().on_ceiling.clear();
     hangUp(room, "l", "light", x, y);
     EXPECT_EQ(met(room.outcome(kBook, "light-at-fixture")), serves) << x << " " << y;
@@ -171,13 +176,15 @@ TEST(ComfortRoom, APanelIsStatedOrOnTheWall) {
   hang(room, "p", "access-panel", "n", 30, 10, 14, 14);
   EXPECT_TRUE(met(room.outcome(kBook, "access-panel-there")));
   room.option().on_walls[0].wall = {"s"};
-  EXPECT_EQ(room.outcome(kBook, "access-panel-there"), Outcome::shortfall) << "on another wall it helps nobody";
+  EXPECT_EQ(room.outcome(kBook, "access-panel-there"), Outcome::shortfall)
+      << "on another wall it helps nobody";
 }
 
 TEST(ComfortRoom, AnOpenShowerIsMeasuredFromItsHead) {
   TestRoom room(96, 96);
   Fixture& shower = room.add("sh", FixtureKind::shower, "n", 30, 60, 36);
-  EXPECT_EQ(room.outcome(kBook, "shower-open-side"), Outcome::notApplicable) << "no glass stated: a curtain may hang";
+  EXPECT_EQ(room.outcome(kBook, "shower-open-side"), Outcome::notApplicable)
+      << "no glass stated: a curtain may hang";
   shower.glass.resize(1);  // fixed, across its front
   EXPECT_EQ(room.findings(kBook, "shower-open-side").at(0).detail, "head-not-placed");
   hangUp(room, "h", "shower-head", 20, 78);
@@ -193,7 +200,8 @@ TEST(ComfortRoom, AnOpenShowerIsMeasuredFromItsHead) {
 TEST(ComfortRoom, CurblessForAChair) {
   TestRoom room(120, 120);
   room.add("sh", FixtureKind::shower, "n", 30, 60, 36).curb = Length{};
-  const std::vector<const char*> rules{"shower-linear-drain", "shower-fall-for-chair", "shower-roll-in-length"};
+  const std::vector<const char*> rules{"shower-linear-drain", "shower-fall-for-chair",
+                                       "shower-roll-in-length"};
   for (const char* rule : rules) EXPECT_EQ(room.outcome(kBook, rule), Outcome::notApplicable) << rule;
   seat(room);
   EXPECT_EQ(factOf(room, "shower-linear-drain"), "drain_type");
@@ -223,14 +231,16 @@ TEST(ComfortRoom, RoundedCornersMatterWhereACornerIsFree) {
   EXPECT_EQ(factOf(room, "vanity-corners"), "rounded_corners");
 }
 
-// Guideline 23 and A117.1 604.7, worked example T36: 8 to 12 in for comfort and 7 to 9 by the standard leave 8 to 9.
+// Guideline 23 and A117.1 604.7, worked example T36: 8 to 12 in for comfort and 7 to 9 by the standard leave
+// 8 to 9.
 TEST(ComfortRoom, PaperAheadOfTheBowl) {
   TestRoom room(96, 96);
   room.toilet(18);  // its front is 68 in up the plan
   EXPECT_EQ(room.outcome(kBook, "paper-holder-ahead"), Outcome::notApplicable);
   hang(room, "p", "paper-holder", "w", 60, 23, 6, 6);
   EXPECT_NEAR(room.measured(kBook, "paper-holder-ahead"), 8, 0.001);
-  for (const auto& [ahead, good] : {std::pair{7.5, false}, {8.0, true}, {9.0, true}, {12.0, true}, {12.5, false}}) {
+  for (const auto& [ahead, good] :
+       {std::pair{7.5, false}, {8.0, true}, {9.0, true}, {12.0, true}, {12.5, false}}) {
     room.option().on_walls[0].along = in(68 - ahead);
     EXPECT_EQ(met(room.outcome(kBook, "paper-holder-ahead")), good) << ahead;
   }

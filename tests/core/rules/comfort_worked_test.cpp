@@ -1,5 +1,5 @@
-// Worked examples of the comfort table (T01 to T28) that go by arithmetic, each against the function or rule that
-// the program uses, with the page that publishes the figure. For named people: comfort_people_test.cpp.
+// Worked examples of the comfort table (T01 to T28) that go by arithmetic, each against the function or rule
+// that the program uses, with the page that publishes the figure. For named people: comfort_people_test.cpp.
 #include <gtest/gtest.h>
 
 #include "core/people/sight.h"
@@ -19,10 +19,14 @@ using testing_room::TestRoom;
 
 const char* const kBook = "comfort";
 
-// T01, T02: quarter circle and square of a leaf. The usual "a door costs about 9 sq ft" is the square of 36 in.
+// T01, T02: quarter circle and square of a leaf. The usual "a door costs about 9 sq ft" is the square of 36
+// in.
 TEST(ComfortWorked, T01T02FloorThatADoorTakes) {
-  struct Case { double leaf, quarter, square; };
-  for (const Case& c : {Case{36, 7.069, 9.0}, {32, 5.585, 7.111}, {30, 4.909, 6.25}, {28, 4.276, 5.444}, {24, 3.142, 4.0}}) {
+  struct Case {
+    double leaf, quarter, square;
+  };
+  for (const Case& c :
+       {Case{36, 7.069, 9.0}, {32, 5.585, 7.111}, {30, 4.909, 6.25}, {28, 4.276, 5.444}, {24, 3.142, 4.0}}) {
     TestRoom room(120, 120);
     room.door("s", 60, c.leaf, Hand::right);
     const DoorFigures door = figuresOf(deriveLayout(room.plan(), 0)).doors.at(0);
@@ -33,10 +37,16 @@ TEST(ComfortWorked, T01T02FloorThatADoorTakes) {
 
 // T05 (engineerfix.com on framing a pocket door), T06 (wackerhardware.com on door jambs).
 TEST(ComfortWorked, T05T06RoughOpenings) {
-  struct Case { DoorAction action; double leaf, wide, high; };
-  for (const Case& c : {Case{DoorAction::pocket, 30, 61, 84.5}, {DoorAction::pocket, 32, 65, 84.5},
-                        {DoorAction::pocket, 36, 73, 84.5}, {DoorAction::pocket, 24, 49, 84.5},
-                        {DoorAction::hinged, 30, 32, 82.5}, {DoorAction::hinged, 36, 38, 82.5}}) {
+  struct Case {
+    DoorAction action;
+    double leaf, wide, high;
+  };
+  for (const Case& c : {Case{DoorAction::pocket, 30, 61, 84.5},
+                        {DoorAction::pocket, 32, 65, 84.5},
+                        {DoorAction::pocket, 36, 73, 84.5},
+                        {DoorAction::pocket, 24, 49, 84.5},
+                        {DoorAction::hinged, 30, 32, 82.5},
+                        {DoorAction::hinged, 36, 38, 82.5}}) {
     TestRoom room(160, 96);
     Opening& door = room.door("s", 40, c.leaf, Hand::right);
     door.action = c.action;
@@ -52,12 +62,15 @@ TEST(ComfortWorked, T05T06RoughOpenings) {
               o.action = DoorAction::bifold;
               return o;
             }()),
-            std::nullopt) << "no published rule";
+            std::nullopt)
+      << "no published rule";
 }
 
 // T07, engineerfix.com on barn doors: leaf, track twice as long, the track it really needs, free wall.
 TEST(ComfortWorked, T07SlidingLeaf) {
-  struct Case { double opening, overlap, leaf, track, exact; };
+  struct Case {
+    double opening, overlap, leaf, track, exact;
+  };
   for (const Case& c : {Case{32, 2, 36, 72, 70}, {32, 3, 38, 76, 73}, {36, 2, 40, 80, 78}}) {
     const SliderSizes sizes = sliderFor(in(c.opening), in(c.overlap));
     EXPECT_EQ(sizes.leaf, in(c.leaf));
@@ -105,11 +118,17 @@ TEST(ComfortWorked, T09TheRecessThatAShowerNeeds) {
   EXPECT_TRUE(met(room.outcome(kBook, "shower-curbless-drop")));
 }
 
-// T11: a drain in the middle and a level rim. 36 x 72 is steeper than 1/2 in per foot; none is as flat as 1:48.
+// T11: a drain in the middle and a level rim. 36 x 72 is steeper than 1/2 in per foot; none is as flat as
+// 1:48.
 TEST(ComfortWorked, T11DrainInTheMiddle) {
-  struct Case { double wide, deep, corner, drop, steepest; bool passes; };
-  for (const Case& c : {Case{36, 36, 25.46, 0.530, 0.354, true}, {60, 36, 34.99, 0.729, 0.486, true},
-                        {72, 36, 40.25, 0.839, 0.559, false}, {60, 60, 42.43, 0.884, 0.354, true}}) {
+  struct Case {
+    double wide, deep, corner, drop, steepest;
+    bool passes;
+  };
+  for (const Case& c : {Case{36, 36, 25.46, 0.530, 0.354, true},
+                        {60, 36, 34.99, 0.729, 0.486, true},
+                        {72, 36, 40.25, 0.839, 0.559, false},
+                        {60, 60, 42.43, 0.884, 0.354, true}}) {
     const checks::CentreFall fall = checks::centreFall(in(c.wide), in(c.deep));
     EXPECT_NEAR(fall.corner.inches(), c.corner, 0.005);
     EXPECT_NEAR(fall.drop.inches(), c.drop, 0.0006);
@@ -121,7 +140,8 @@ TEST(ComfortWorked, T11DrainInTheMiddle) {
   }
 }
 
-// T12, A117.1 303 as quoted with guideline 16: 1/2 in is beveled over 1/2 in or ramped over 6; 1 1/4 in over 15.
+// T12, A117.1 303 as quoted with guideline 16: 1/2 in is beveled over 1/2 in or ramped over 6; 1 1/4 in
+// over 15.
 TEST(ComfortWorked, T12StepAtTheDoor) {
   EXPECT_EQ(checks::bevelRun(0.5_in), 0.5_in);
   EXPECT_EQ(checks::bevelRun(0.25_in), Length{}) << "1/4 in may stand upright";
@@ -138,11 +158,15 @@ TEST(ComfortWorked, T12StepAtTheDoor) {
 
 // T13, IRC R502.8.1: d/6 deep, d/3 long, d/4 at the end. A notch of 36 in is too long for any joist.
 TEST(ComfortWorked, T13NotchesInJoists) {
-  struct Case { double joist, deep, length, end; };
+  struct Case {
+    double joist, deep, length, end;
+  };
   for (const Case& c : {Case{7.25, 1.208, 2.417, 1.812}, {9.25, 1.542, 3.083, 2.312}}) {
     TestRoom room(96, 96);
     Fixture& shower = room.add("sh", FixtureKind::shower, "n", 30, 60, 36);
-    shower.facts = {{"joist_depth", in(c.joist)}, {"joist_notch", 1_in}, {"joist_notch_length", 36_in},
+    shower.facts = {{"joist_depth", in(c.joist)},
+                    {"joist_notch", 1_in},
+                    {"joist_notch_length", 36_in},
                     {"joist_end_notch", 1_in}};
     const auto limit = [&](const char* rule) {
       return std::get<Length>(*room.findings("us-residential", rule).at(0).limit).inches();
@@ -195,7 +219,8 @@ TEST(ComfortWorked, T20TopOfTheMirror) {
     mirror.height = 36_in;
     room.option().on_walls.push_back(mirror);
     const Finding f = room.findings(kBook, "mirror-shows-head").at(0);
-    EXPECT_NEAR(std::get<Length>(*f.limit).inches(), top, 0.1);  // the example has measured eyes, we the ratio
+    EXPECT_NEAR(std::get<Length>(*f.limit).inches(), top,
+                0.1);  // the example has measured eyes, we the ratio
   }
 }
 
@@ -203,7 +228,9 @@ double feetByFeet(double a, double b) { return a * b * 144; }
 
 // T21, Home Ventilating Institute at checkthishouse.com: 1 cfm per sq ft, 50 the least by code.
 TEST(ComfortWorked, T21AirByTheFloor) {
-  struct Case { double wide, deep, cfm; };
+  struct Case {
+    double wide, deep, cfm;
+  };
   for (const Case& c : {Case{5, 8, 50}, {8, 10, 80}, {9, 11, 99}}) {
     EXPECT_EQ(checks::airForFloor(Area::fromSquareInches(feetByFeet(c.wide, c.deep))).value(), c.cfm);
     TestRoom room(c.wide * 12, c.deep * 12);
@@ -222,10 +249,13 @@ TEST(ComfortWorked, T21AirByTheFloor) {
 
 // T22, ahahome.org: eight changes an hour.
 TEST(ComfortWorked, T22AirByTheVolume) {
-  struct Case { double wide, deep, high, cfm; };
+  struct Case {
+    double wide, deep, high, cfm;
+  };
   for (const Case& c : {Case{5, 8, 8, 42.7}, {8, 10, 8, 85.3}, {9, 11, 9, 118.8}})
-    EXPECT_NEAR(checks::airForVolume(Area::fromSquareInches(feetByFeet(c.wide, c.deep)), in(c.high * 12)).value(),
-                c.cfm, 0.05);
+    EXPECT_NEAR(
+        checks::airForVolume(Area::fromSquareInches(feetByFeet(c.wide, c.deep)), in(c.high * 12)).value(),
+        c.cfm, 0.05);
 }
 
 // T23: above 100 sq ft by fixtures.
@@ -277,7 +307,8 @@ TEST(ComfortWorked, T25AirUnderTheDoor) {
   EXPECT_NEAR(checks::speedUnderDoor(Amount::of(80), 0.75_in, 30_in), 512, 0.5);
 }
 
-// T26 to T28: water in the pipe (IPC 2009 Table E202.1, bsesc.energy.gov) and the seconds until it has run off.
+// T26 to T28: water in the pipe (IPC 2009 Table E202.1, bsesc.energy.gov) and the seconds until it has run
+// off.
 TEST(ComfortWorked, T26T27T28ColdWaterInThePipe) {
   const double long_run = checks::ouncesIn({{"copper-l-3/4", 25_in * 12}, {"copper-l-1/2", 10_in * 12}});
   EXPECT_NEAR(long_run, 96.0, 0.05);
