@@ -4,6 +4,7 @@
 #include "core/drawing/table.h"
 #include "core/rules/rule.h"
 #include "core/rules/text.h"
+#include "core/rules/wishes.h"
 
 namespace elbowroom {
 namespace {
@@ -39,7 +40,7 @@ std::vector<PageContent> findingPages(const Layout& layout, const Report& report
   const Unit unit = layout.settings.unit;
   const auto marked = std::count_if(report.findings.begin(), report.findings.end(), isMarked);
   const auto clear = std::count_if(report.findings.begin(), report.findings.end(),
-                                   [](const Finding& f) { return f.outcome == Outcome::clear; });
+                                   [](const Finding& f) { return f.outcome == Outcome::clear && !onlyWished(f); });
   pages.heading("Findings");
   pages.paragraph("Numbers are those of the findings plan. " + std::to_string(clear) + " of " +
                   std::to_string(clear + marked) + " measures are clear; the others follow.");

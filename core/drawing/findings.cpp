@@ -4,6 +4,7 @@
 #include "core/drawing/marks.h"
 #include "core/drawing/pen.h"
 #include "core/geometry/measure.h"
+#include "core/rules/wishes.h"
 
 namespace elbowroom {
 namespace {
@@ -50,6 +51,7 @@ void drawPlace(DisplayList& list, const Place& place, Outcome outcome, const Ele
 }  // namespace
 
 bool isMarked(const Finding& finding) {
+  if (onlyWished(finding)) return false;
   return finding.outcome == Outcome::shortfall || finding.outcome == Outcome::close ||
          finding.outcome == Outcome::unknown;
 }

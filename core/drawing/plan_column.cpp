@@ -7,6 +7,7 @@
 #include "core/drawing/marks.h"
 #include "core/rules/text.h"
 #include "core/rules/text_quantity.h"
+#include "core/rules/wishes.h"
 
 namespace elbowroom {
 namespace {
@@ -206,7 +207,7 @@ void Column::notes(const Report& report) {
   heading("Notes");
   const auto count = [&](Outcome outcome) {
     return std::count_if(report.findings.begin(), report.findings.end(),
-                         [outcome](const Finding& f) { return f.outcome == outcome; });
+                         [outcome](const Finding& f) { return f.outcome == outcome && !onlyWished(f); });
   };
   const std::vector<std::string> notes{
       std::string("Dimensions to finished faces, in ") +

@@ -1,14 +1,16 @@
 #include "core/drawing/page.h"
+#include "core/drawing/wish_page.h"
 
 namespace elbowroom {
 
 std::vector<Sheet> makeSheets(const Layout& layout, const Report& report, const SheetInfo& info) {
   std::vector<PageContent> schedules = schedulePages(layout, info.paper);
+  std::vector<PageContent> wishes = wishPages(layout, report, info.paper);
   std::vector<PageContent> findings = findingPages(layout, report, info.paper);
   findings.insert(findings.begin(), findingsPlanPage(layout, report, info.paper));
   std::vector<PageContent> pages;
   pages.push_back(planPage(layout, report, info.paper));
-  for (auto* part : {&schedules, &findings}) {
+  for (auto* part : {&schedules, &wishes, &findings}) {
     int run = 1;  // pages of one name in a row: "Findings list", "Findings list 2", ...
     for (std::size_t i = 0; i < part->size(); ++i) {
       run = i > 0 && (*part)[i].name == (*part)[i - 1].name ? run + 1 : 1;

@@ -134,6 +134,11 @@ Json countsOf(const Report& report) {
   j["unknown"] = tally.unknown;
   j["close"] = tally.close;
   j["clear"] = tally.clear;
+  const WishCounts wishes = wishCounts(report);
+  j["wishes"] = {{"in_plan", wishes.in_plan},
+                 {"wanted", wishes.wanted},
+                 {"left_out", wishes.left_out},
+                 {"undecided", wishes.undecided}};
   return j;
 }
 

@@ -5,6 +5,7 @@ namespace elbowroom {
 Tally tallyOf(const Report& report) {
   Tally tally;
   for (const Finding& f : report.findings) {
+    if (onlyWished(f)) continue;
     switch (f.outcome) {
       case Outcome::shortfall:
         ++tally.short_by_level.at(static_cast<std::size_t>(f.level));

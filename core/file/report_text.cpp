@@ -110,6 +110,36 @@ std::string tableOf(const std::vector<std::vector<std::string>>& rows) {
   return text;
 }
 
+bool tellsWishes(const Report& report) { return wishCounts(report) != WishCounts{}; }
+
+std::string wishesInBrief(const Report& report) {
+  const WishCounts n = wishCounts(report);
+  return tellsWishes(report) ? fmt::format("{} in, {} wanted, {} out, {} undecided", n.in_plan, n.wanted, n.left_out,
+                                           n.undecided)
+                             : "not told";
+}
+
+// One line per stand, the reasons of what is left out with it.
+std::string wishesText(const Layout& layout, const Report& report) {
+  if (!tellsWishes(report)) return {};
+  constexpr std::pair<WishStand, std::string_view> kLines[] = {{WishStand::inPlan, "In the plan"},
+                                                               {WishStand::wanted, "Wanted, not in the plan"},
+                                                               {WishStand::leftOut, "Left out"},
+                                                               {WishStand::undecided, "Undecided"}};
+  const std::vector<WishState> states = wishStates(layout, report.figures);
+  std::string text = "\nWish list\n";
+  for (const auto& [stand, title] : kLines) {
+    std::string points;
+    for (const WishState& s : states) {
+      if (s.stand != stand) continue;
+      points += fmt::format("{}{}{}", points.empty() ? "" : "; ", s.point->title,
+                            stand == WishStand::leftOut ? fmt::format(" ({})", s.reason) : "");
+    }
+    if (!points.empty()) text += fmt::format("  {}: {}.\n", title, points);
+  }
+  return text;
+}
+
 std::string doorsInBrief(const Figures& figures, Unit unit) {
   std::string text;
   for (const DoorFigures& door : figures.doors) {
@@ -128,10 +158,11 @@ std::string checkText(const Layout& layout, const Report& report, const std::str
   for (const Group& group : groups()) {
     std::string lines;
     for (const Finding& f : report.findings)
-      if (f.outcome == group.outcome && (!group.level || f.level == *group.level))
+      if (f.outcome == group.outcome && (!group.level || f.level == *group.level) && !onlyWished(f))
         lines += findingText(f, layout.option, unit);
     if (!lines.empty()) text += fmt::format("\n{}\n{}", group.title, lines);
   }
+  text += wishesText(layout, report);
   std::string changes;
   for (const std::string& line : changeLines(layout.settings)) changes += fmt::format("  {}\n", line);
   if (!changes.empty()) text += "\nRules changed by you\n" + changes;
@@ -170,7 +201,8 @@ std::string measureText(const Layout& layout, const Figures& figures, const std:
 std::string compareText(const Plan& plan, const BookChoice& choice) {
   std::vector<std::vector<std::string>> rows{
       {""},      {"Short, required"}, {"Short, advised"}, {"Short, craft"},   {"Not stated"},
-      {"Close"}, {"Clear"},           {"Free floor"},     {"Turning circle"}, {"Doors"}};
+      {"Close"}, {"Clear"},           {"Free floor"},     {"Turning circle"}, {"Doors"},
+      {"Wish list"}};
   std::string shortfalls;
   for (std::size_t i = 0; i < plan.options.size(); ++i) {
     const Layout layout = deriveLayout(plan, i);
@@ -185,7 +217,8 @@ std::string compareText(const Plan& plan, const BookChoice& choice) {
                                          std::to_string(tally.clear),
                                          areaText(report.figures.free_floor, plan.unit),
                                          turningText(report.figures.turning, plan.unit),
-                                         doorsInBrief(report.figures, plan.unit)};
+                                         doorsInBrief(report.figures, plan.unit),
+                                         wishesInBrief(report)};
     for (std::size_t row = 0; row < rows.size(); ++row) rows[row].push_back(cells[row]);
     shortfalls += fmt::format("\nShort in \"{}\"\n", layout.option.name);
     bool any = false;

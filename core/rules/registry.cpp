@@ -1,5 +1,6 @@
 #include "core/rules/built_in.h"
 #include "core/rules/rule.h"
+#include "core/rules/wishes/looks.h"
 
 // One line per rule: the book's namespace and the function in core/rules/books/<book>/<rule>.cpp.
 #define ELBOWROOM_RULES(RULE)                     \
@@ -359,7 +360,9 @@ ELBOWROOM_RULES(ELBOWROOM_DECLARE)
 
 std::vector<Rule> builtInRules() {
 #define ELBOWROOM_CALL(book, rule) book::rule(),
-  return {ELBOWROOM_RULES(ELBOWROOM_CALL)};
+  std::vector<Rule> all{ELBOWROOM_RULES(ELBOWROOM_CALL)};
+  for (Rule& rule : wishes::rules()) all.push_back(std::move(rule));  // a rule per point of the Wish list
+  return all;
 }
 
 }  // namespace elbowroom

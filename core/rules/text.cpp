@@ -5,6 +5,7 @@
 #include "core/rules/text_quantity.h"
 #include "core/rules/text_rules.h"
 #include "core/rules/text_words.h"
+#include "core/rules/wishes.h"
 
 namespace elbowroom {
 
@@ -115,6 +116,13 @@ std::string subjectsText(const Finding& f, const Option& option) {
   return subjectName(option, f.subjects.front());
 }
 
+// A point of the Wish list is no property of a subject: its own title heads it.
+std::string wishHeadline(const Finding& f, const Rule& rule) {
+  if (!f.measured) return fmt::format("{}: {}", rule.title, f.fact.empty() ? "undecided" : "wanted, not stated");
+  if (f.outcome == Outcome::shortfall) return fmt::format("{}: {}", rule.title, rule.missed);
+  return fmt::format("{}: {}", rule.title, f.detail.empty() ? "in the plan" : "left out");
+}
+
 }  // namespace
 
 FindingText textOf(const Finding& f, const Option& option, Unit unit) {
@@ -138,8 +146,9 @@ FindingText textOf(const Finding& f, const Option& option, Unit unit) {
     text.headline = fmt::format("{}: {} could not be checked", who, title);
     return text;
   }
+  const bool wish = rule != nullptr && wishOf(f) != nullptr;
   if (!f.measured) {
-    text.headline = fmt::format("{}: {} is not known", who, title);
+    text.headline = wish ? wishHeadline(f, *rule) : fmt::format("{}: {} is not known", who, title);
     text.measured = "not stated";
     if (f.limit && f.compare != Compare::isTrue) {
       Printed p{*f.limit, words::rounded(*f.limit, unit, Toward::nearest), {}, false};
@@ -155,7 +164,8 @@ FindingText textOf(const Finding& f, const Option& option, Unit unit) {
     const bool met = f.outcome != Outcome::shortfall;
     const std::string other =
         f.subjects.size() > 1 ? fmt::format(" and {}", subjectName(option, f.subjects[1])) : std::string();
-    text.headline = fmt::format("{}{}: {}", who, other, met ? sentences.met : sentences.missed);
+    text.headline = wish ? wishHeadline(f, *rule)
+                         : fmt::format("{}{}: {}", who, other, met ? sentences.met : sentences.missed);
     text.measured = *yes ? "yes" : "no";
     text.needed = std::get<bool>(*f.limit) ? "yes" : "no";
     return text;

@@ -123,6 +123,11 @@ constexpr std::array kDetails{
     DetailEntry{"no-lamp", "The plan has no light. Add what there is and this is checked."},
     DetailEntry{"over-counter", "One reaches across a counter to it, so 44 inches are the most."},
     DetailEntry{"head-flow-usual", "The head's flow is not stated; taken as 2.5 gallons a minute."},
+    DetailEntry{"wish-missing", "You want it. Put it into the plan, or leave it out with a reason (Wish list)."},
+    DetailEntry{"wish-not-stated", "You want it, and the plan does not say whether it is there."},
+    DetailEntry{"wish-undecided", "Not decided yet: in or out, with a reason (Wish list)."},
+    DetailEntry{"wish-out", "Left out by you: {}"},
+    DetailEntry{"wish-out-yet-there", "Left out by you, yet the plan shows it: {}"},
     DetailEntry{"for-anybody", "The plan names nobody; measured for an adult of medium height."},
 };
 

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/drawing/marks.h"
+#include "core/rules/wishes.h"
 #include "ui/session/session.h"
 
 namespace elbowroom::ui {
@@ -119,7 +120,7 @@ std::vector<AdviceModel::Row> AdviceModel::wantedRows() {
     const Finding& f = findings[i];
     failed_ += f.outcome == Outcome::failed ? 1 : 0;
     if (isMarked(f)) ++number;
-    const auto group = groupFor(f);
+    const auto group = onlyWished(f) ? std::nullopt : groupFor(f);
     if (!group) continue;
     auto& rows = groups[static_cast<std::size_t>(*group)];
     ++counts_[static_cast<std::size_t>(*group)];

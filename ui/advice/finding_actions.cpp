@@ -7,6 +7,7 @@
 #include <QTimer>
 #include <QVBoxLayout>
 
+#include "core/rules/wishes.h"
 #include "ui/advice/answer_field.h"
 #include "ui/advice/remedy_button.h"
 #include "ui/look/look.h"
@@ -17,6 +18,13 @@ namespace elbowroom::ui {
 namespace {
 
 constexpr int kRestMs = 120;
+
+// What is wanted and not there is put in by the person, unless a change of what is there would do.
+bool mendable(const Finding& f) {
+  if (f.outcome != Outcome::shortfall) return false;
+  const Rule* rule = wishOf(f) == nullptr ? nullptr : findRule(f.book, f.rule);
+  return rule == nullptr || rule->mends != std::vector<Mend>{Mend::state};
+}
 
 QLabel* textLabel(QWidget* parent) {
   auto* label = new QLabel(parent);
@@ -89,7 +97,7 @@ void FindingActions::setFinding(int index) {
   rest_->stop();
   searched_ = false;
   clearRemedies();
-  const bool searches = f != nullptr && f->outcome == Outcome::shortfall;
+  const bool searches = f != nullptr && mendable(*f);
   heading_->setVisible(searches);
   none_->setVisible(searches);
   if (f == nullptr) return;
@@ -115,7 +123,7 @@ void FindingActions::clearRemedies() {
 void FindingActions::searchNow() {
   rest_->stop();
   const Finding* f = finding();
-  if (f == nullptr || f->outcome != Outcome::shortfall || session_.dragging()) return;
+  if (f == nullptr || !mendable(*f) || session_.dragging()) return;
   clearRemedies();
   found_ = remediesFor(session_.plan(), session_.optionIndex(), *f, choiceOf(session_.plan()));
   searched_ = true;

@@ -7,9 +7,11 @@
 #include <QMimeData>
 #include <QSettings>
 #include <QSplitter>
+#include <QTabWidget>
 #include <QTimer>
 
 #include "ui/advice/advice_panel.h"
+#include "ui/advice/wish_panel.h"
 #include "ui/books/book_shelf.h"
 #include "ui/books/books_window.h"
 #include "ui/canvas/plan_canvas.h"
@@ -49,7 +51,13 @@ void MainWindow::build() {
   strip_ = new WallStrip(session_);
   tray_ = new Tray(session_);
   particulars_ = new Particulars(session_);
-  advice_ = new AdvicePanel(session_);
+  right_ = new QTabWidget;
+  right_->setDocumentMode(true);
+  right_->setAccessibleName(tr("Advice and Wish list"));
+  right_->addTab(new AdvicePanel(session_), tr("Advice"));
+  wishes_ = new WishPanel(session_);
+  right_->addTab(wishes_, {});
+  countWishes(wishes_->undecided());
   hint_ = new QLabel;
   hint_->setContentsMargins(8, 2, 8, 3);
   hint_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
@@ -80,7 +88,7 @@ void MainWindow::build() {
   across_ = new QSplitter(Qt::Horizontal);
   across_->addWidget(left_);
   across_->addWidget(centre);
-  across_->addWidget(advice_);
+  across_->addWidget(right_);
   across_->setStretchFactor(1, 1);
   across_->setCollapsible(1, false);
   across_->setSizes({270, 680, 330});
@@ -142,6 +150,11 @@ void MainWindow::connectAll() {
     if (!finding.subjects.empty()) session_.select({finding.subjects.front()});
     session_.lightFinding(index);
   });
+  connect(wishes_, &WishPanel::undecidedChanged, this, &MainWindow::countWishes);
+  connect(wishes_, &WishPanel::showWanted, this, [this](const std::vector<ElementId>& elements, const Place& place) {
+    canvas_->zoomToPlace(place);
+    session_.select({elements.begin(), elements.end()});
+  });
   connect(canvas_, &PlanCanvas::toolChanged, this, &MainWindow::placeOverlays);
   connect(start_, &StartPanel::drawWanted, canvas_, &PlanCanvas::startRoom);
   connect(start_, &StartPanel::exampleWanted, this, [this] { files_->openExample(":/samples/hall-bath.elbowroom"); });
@@ -153,6 +166,13 @@ void MainWindow::connectAll() {
     if (link == "drop") files_->dropRecovery();
   });
   connect(actions_->wallStrip(), &QAction::toggled, strip_, &QWidget::setVisible);
+}
+
+void MainWindow::countWishes(int undecided) {
+  const int at = right_->indexOf(wishes_);
+  right_->setTabText(at, undecided > 0 ? tr("Wish list (%1)").arg(undecided) : tr("Wish list"));
+  right_->setTabToolTip(at, undecided > 0 ? tr("Worth considering: %1 undecided").arg(undecided)
+                                          : tr("Worth considering: every point is decided"));
 }
 
 void MainWindow::notice(const QString& text, bool lasting) {

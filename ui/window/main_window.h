@@ -8,6 +8,7 @@
 
 class QLabel;
 class QSplitter;
+class QTabWidget;
 class QTimer;
 
 namespace elbowroom::ui {
@@ -20,6 +21,7 @@ class PlanCanvas;
 class SheetsDialog;
 class StandInBar;
 class StartPanel;
+class WishPanel;
 
 class MainWindow : public QMainWindow {
   Q_OBJECT
@@ -47,6 +49,7 @@ class MainWindow : public QMainWindow {
   void build();
   void connectAll();
   void placeOverlays();
+  void countWishes(int undecided);
   void notice(const QString& text, bool lasting = false);
   void loadBooks();
   void warnOfMissingBooks();
@@ -63,7 +66,9 @@ class MainWindow : public QMainWindow {
   QLabel* notice_ = nullptr;
   QTimer* notice_timer_ = nullptr;
   QSplitter *across_ = nullptr, *left_ = nullptr, *middle_ = nullptr;
-  QWidget *tray_ = nullptr, *particulars_ = nullptr, *strip_ = nullptr, *advice_ = nullptr, *options_ = nullptr;
+  QWidget *tray_ = nullptr, *particulars_ = nullptr, *strip_ = nullptr, *options_ = nullptr;
+  QTabWidget* right_ = nullptr;  // Advice, Wish list
+  WishPanel* wishes_ = nullptr;
   SheetsDialog* sheets_ = nullptr;
   BookShelf* shelf_ = nullptr;
   BooksWindow* books_ = nullptr;

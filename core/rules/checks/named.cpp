@@ -42,6 +42,7 @@
 #include "core/rules/checks/wall_items.h"
 #include "core/rules/checks/wet.h"
 #include "core/rules/checks/windows.h"
+#include "core/rules/wishes/looks.h"
 
 namespace elbowroom::checks {
 namespace {
@@ -356,6 +357,25 @@ constexpr NamedMeasure kNamed[] = {
     {"makeup-mirror-eyes", makeupMirrorEyes},
     {"side-light-eyes", sideLightEyes},
     {"mirrors-for-children", mirrorsForChildren},
+    // wishes/looks.h
+    {"wish-control-away", wishes::wished<Wished::controlAway>, Gives::yesNo},
+    {"wish-hand-spray", wishes::wished<Wished::handSpray>, Gives::yesNo},
+    {"wish-niche", wishes::wished<Wished::niche>, Gives::yesNo},
+    {"wish-glass-below-ceiling", wishes::wished<Wished::glassBelowCeiling>, Gives::yesNo},
+    {"wish-curbless", wishes::wished<Wished::curbless>, Gives::yesNo},
+    {"wish-bath-to-lean-over", wishes::wished<Wished::bathToLeanOver>, Gives::yesNo},
+    {"wish-double-receptacles", wishes::wished<Wished::doubleReceptacles>, Gives::yesNo},
+    {"wish-toe-space", wishes::wished<Wished::toeSpace>, Gives::yesNo},
+    {"wish-full-mirror", wishes::wished<Wished::fullMirror>, Gives::yesNo},
+    {"wish-side-lights", wishes::wished<Wished::sideLights>, Gives::yesNo},
+    {"wish-makeup-mirror", wishes::wished<Wished::makeupMirror>, Gives::yesNo},
+    {"wish-toilet-receptacle", wishes::wished<Wished::toiletReceptacle>, Gives::yesNo},
+    {"wish-natural-light", wishes::wished<Wished::naturalLight>, Gives::yesNo},
+    {"wish-backing", wishes::wished<Wished::backing>, Gives::yesNo},
+    {"wish-sliding-door", wishes::wished<Wished::slidingDoor>, Gives::yesNo},
+    {"wish-timer-switch", wishes::wished<Wished::timerSwitch>, Gives::yesNo},
+    {"wish-wide-door", wishes::wished<Wished::wideDoor>, Gives::yesNo},
+    {"wish-wheelchair-ready", wishes::wished<Wished::wheelchairReady>, Gives::yesNo},
 };
 
 }  // namespace

@@ -171,6 +171,34 @@ TEST(Report, EveryRuleOfEveryBookIsListedWithItsSource) {
   }
 }
 
+// Undecided points are no findings "not stated": they are told and counted apart, and --json has them all.
+TEST(Report, TheWishListIsToldApart) {
+  Checked c = checkedPlan(kExamplePlan);
+  c.plan.books = {"craft"};
+  c.plan.options[0].wishes["makeup-mirror"] = {true, "", {}};
+  c.plan.options[0].wishes["sliding-door"] = {false, "Pipes in that wall", {}};
+  c.layout = deriveLayout(c.plan, 0);
+  c.report = check(c.layout, choiceOf(c.plan));
+  const Json j = checkOf(c);
+  int undecided = 0, others = 0;
+  for (const Json& f : j.at("findings"))
+    if (f.at("outcome") == "unknown") ++(f.at("rule").get<std::string>().starts_with("wish-") ? undecided : others);
+  EXPECT_GT(undecided, 0);
+  EXPECT_EQ(j.at("counts").at("wishes").at("undecided"), undecided);
+  EXPECT_EQ(j.at("counts").at("unknown"), others);
+  EXPECT_EQ(j.at("counts").at("wishes").at("wanted"), 1);
+  EXPECT_EQ(j.at("counts").at("wishes").at("left_out"), 1);
+  const std::string text = checkText(c.layout, c.report, "hall.elbowroom");
+  EXPECT_NE(text.find("Make-up mirror: wanted, and not in the plan"), std::string::npos);
+  EXPECT_NE(text.find("  Wanted, not in the plan: Make-up mirror.\n"), std::string::npos);
+  EXPECT_NE(text.find("  Left out: Sliding door (Pipes in that wall).\n"), std::string::npos);
+  EXPECT_NE(text.find("  Undecided: "), std::string::npos);
+  EXPECT_EQ(text.find("Niche for bottles: undecided"), std::string::npos);
+  EXPECT_NE(compareText(c.plan, choiceOf(c.plan)).find("1 wanted, 1 out"), std::string::npos);
+  c.plan.books = {"us-residential"};
+  EXPECT_EQ(checkText(c.layout, check(c.layout, choiceOf(c.plan)), "x").find("Wish list"), std::string::npos);
+}
+
 TEST(Report, EveryTextEndsWithTheCaution) {
   const Checked c = checkedPlan(kExamplePlan);
   std::string caution;

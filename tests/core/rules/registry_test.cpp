@@ -32,7 +32,7 @@ const std::map<std::string, std::set<std::string>>& knownSections() {
       {"2010 ADA Standards",
        {"", "304.3.1 or 304.3.2", "306.2.3", "306.3", "306.3.3", "404.2.3", "404.2.4", "404.2.5", "404.2.7", "603.2.3",
         "604.2", "604.3.1", "604.3.2", "604.4", "604.6", "604.8.1.1", "606.2, 305.3 and 305.7.1", "606.3", "606.5",
-        "607.2", "608.2", "608.2.1", "608.2.2", "608.2.2.1", "608.2.3", "608.6", "608.7", "610.3"}},
+        "607.2", "304.3, 403.5.1 and 404.2.3", "608.2", "608.2.1", "608.2.2", "608.2.2.1", "608.2.3", "608.6", "608.7", "610.3"}},
       {"1991 ADA Standards", {"4.22.2", "A4.2.3", "figure 28"}},
       {"Uniform Federal Accessibility Standards", {"4.23.3"}},
       {"ICC A117.1",
@@ -84,6 +84,7 @@ const std::map<std::string, std::set<std::string>>& knownSections() {
       {"Trade article on waiting for hot water", {""}},
       {"Fabricator's table for toughened glass", {""}},
       {"Geometry of a hose", {""}},
+      {"Trade articles on washing seats", {""}},
       {"Common practice, no source", {""}},
   };
   return sections;

@@ -1,0 +1,120 @@
+#include <algorithm>
+
+#include "core/rules/check.h"
+#include "core/rules/checks/room.h"
+#include "core/rules/wishes/looks.h"
+
+namespace elbowroom::wishes {
+namespace {
+using namespace literals;
+using Seen = Sight::Seen;
+
+constexpr Length kWideOpening = 32_in;  // trade guideline 1; 2010 ADA Standards 404.2.3
+constexpr Length kTurning = 60_in;      // 2010 ADA Standards 304.3
+constexpr Length kRoute = 36_in;        // 2010 ADA Standards 403.5.1
+
+bool opensWide(const CheckInput& in, const PlacedOpening& o) {
+  const auto& doors = in.figures.doors;
+  const auto at = std::find_if(doors.begin(), doors.end(), [&](const DoorFigures& d) { return d.id == o.opening.id; });
+  return isDoor(o) && at != doors.end() && at->clear_opening >= kWideOpening - kMetTolerance;
+}
+
+Sight atDoors(const CheckInput& in, bool (*shows)(const CheckInput&, const PlacedOpening&)) {
+  Sight there = anyOf(in.layout.openings, [&](const PlacedOpening& o) { return shows(in, o); });
+  if (there.seen == Seen::yes) return there;
+  Sight doors = anyOf(in.layout.openings, isDoor);
+  doors.seen = doors.elements.empty() ? Seen::notApplicable : Seen::no;
+  return doors;
+}
+
+// Somebody has to get to it with a chair.
+bool goal(const PlacedFixture& f) {
+  return checks::counts(f) && (checks::isToilet(f) || checks::isBasin(f) || checks::isBath(f) || checks::isShower(f));
+}
+
+// The search for the T is kept for rooms whose circle is short: it is the dearer one.
+bool turns(const CheckInput& in) {
+  if (in.figures.turning.with_knees.radius * 2 >= kTurning - kMetTolerance) return true;
+  const Rule* rule = findRule("us-access", "turning-space");
+  if (rule == nullptr) return false;
+  const auto found = checks::turningSpace({in.layout, in.figures, in.around, rule});
+  const auto* across = found.empty() || !found[0].measured ? nullptr : std::get_if<Length>(&*found[0].measured);
+  return across != nullptr && *across >= kTurning - kMetTolerance;
+}
+
+bool reaches(const CheckInput& in) {
+  bool any = false;
+  for (const RouteFigure& r : routeFigures(in.layout)) {
+    const auto at = std::find_if(in.layout.fixtures.begin(), in.layout.fixtures.end(),
+                                 [&](const PlacedFixture& f) { return f.fixture.id == r.to; });
+    if (at == in.layout.fixtures.end() || !goal(*at)) continue;
+    if (!r.route.reachable || r.route.width < kRoute - kMetTolerance) return false;
+    any = true;
+  }
+  return any;
+}
+
+}  // namespace
+
+Sight naturalLight(const CheckInput& in) {
+  Sight there = anyOf(in.layout.openings, [](const PlacedOpening& o) { return o.opening.kind == OpeningKind::window; });
+  for (const PlacedCeilingItem& i : in.layout.on_ceiling) {
+    if (i.item.kind != "light-tube") continue;
+    there.seen = Seen::yes;
+    there.elements.push_back(i.item.id);
+    there.places.push_back(checks::pointAt(i.item.at));
+  }
+  return there;
+}
+
+// Behind toilets, baths and showers, where bars are wanted first.
+Sight backing(const CheckInput& in) {
+  Sight sight{.seen = Seen::notApplicable};
+  std::vector<ElementId> silent;
+  for (const PlacedFixture& f : in.layout.fixtures) {
+    const bool wanted = f.fixture.kind == FixtureKind::toilet || holdsSpray(f);
+    if (!checks::counts(f) || !wanted || f.wall < 0) continue;
+    const Wall& wall = in.layout.option.room.walls[static_cast<std::size_t>(f.wall)];
+    if (sight.seen == Seen::notApplicable) sight.seen = Seen::yes;
+    if (std::find(sight.elements.begin(), sight.elements.end(), wall.id) != sight.elements.end()) continue;
+    sight.elements.push_back(wall.id);
+    const WallFrame& frame = in.layout.walls[static_cast<std::size_t>(f.wall)];
+    sight.places.push_back(checks::lineFrom(frame.from, frame.to));
+    const auto backed = yesNo(wall.facts, "backed");
+    if (backed && !*backed) sight.seen = Seen::no;
+    if (!backed) silent.push_back(wall.id);
+  }
+  if (sight.seen == Seen::yes && !silent.empty()) {
+    sight.seen = Seen::notStated;
+    sight.fact = "backed";  // asked of the first wall that does not say it
+    sight.elements = silent;
+  }
+  return sight;
+}
+
+Sight slidingDoor(const CheckInput& in) {
+  return atDoors(in, [](const CheckInput&, const PlacedOpening& o) {
+    return isDoor(o) &&
+           (o.opening.action == DoorAction::pocket || o.opening.action == DoorAction::surfaceSliding);
+  });
+}
+
+Sight timerSwitch(const CheckInput& in) {
+  return anyOf(in.layout.on_walls, [](const PlacedWallItem& i) {
+    return isHere(i) && (i.item.kind == "timer-switch" || i.item.kind == "humidity-switch");
+  });
+}
+
+Sight wideDoor(const CheckInput& in) { return atDoors(in, opensWide); }
+
+Sight wheelchairReady(const CheckInput& in) {
+  const bool anything = std::any_of(in.layout.fixtures.begin(), in.layout.fixtures.end(), goal);
+  Sight sight = wideDoor(in);
+  if (!anything) sight.seen = Seen::notApplicable;
+  if (sight.seen == Seen::yes && !(turns(in) && reaches(in))) sight.seen = Seen::no;
+  if (sight.seen == Seen::yes)
+    for (const Place& p : checks::across(in.figures.turning.with_knees)) sight.places.push_back(p);
+  return sight;
+}
+
+}  // namespace elbowroom::wishes
