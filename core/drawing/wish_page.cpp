@@ -31,7 +31,7 @@ void writePart(TablePages& pages, const Part& part, const std::vector<WishState>
     if (!part.belongs(s)) continue;
     if (!any) {
       pages.heading(std::string(part.heading));
-      pages.begin({{"Point and why it is worth considering", 6}, {std::string(part.third), 5}, {"Source", 4}});
+      pages.begin({{"Point and why it is worth considering", 6}, {std::string(part.third), 4}, {"Source", 5.5}});
       any = true;
     }
     const bool out = s.stand == WishStand::leftOut;
