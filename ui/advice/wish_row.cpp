@@ -126,6 +126,24 @@ void WishRow::press() {
   buttons_[in]->setChecked(answer_ == true);
   buttons_[out]->setChecked(answer_ == false);
   buttons_[undecided]->setChecked(!answer_ && stand_ == WishStand::undecided);
+  for (QPushButton* button : buttons_) colour(button);
+}
+
+// The style's own pressed look is hardly told from the other one on a dark ground.
+void WishRow::colour(QPushButton* button) {
+  QPalette colours;
+  if (button->isChecked()) {
+    colours.setColor(QPalette::Button, palette().color(QPalette::Highlight));
+    colours.setColor(QPalette::ButtonText, palette().color(QPalette::HighlightedText));
+  }
+  const bool same = button->isChecked() == button->testAttribute(Qt::WA_SetPalette) &&
+                    (!button->isChecked() || button->palette().color(QPalette::Button) == colours.color(QPalette::Button));
+  if (!same) button->setPalette(button->isChecked() ? colours : QPalette());
+}
+
+void WishRow::changeEvent(QEvent* event) {
+  if (event->type() == QEvent::PaletteChange && buttons_[show] != nullptr) press();
+  QWidget::changeEvent(event);
 }
 
 void WishRow::askReason(bool open) {

@@ -38,15 +38,17 @@ class WishRow : public QWidget {
 
  protected:
   bool eventFilter(QObject*, QEvent*) override;
+  void changeEvent(QEvent*) override;
 
  private:
   void askReason(bool open);
   void leaveOut();
+  void colour(QPushButton*);
   void press();  // the buttons show the answer, whatever was clicked last
 
   const WishPoint& point_;
   QLabel *title_, *state_, *why_;
-  std::array<QPushButton*, 4> buttons_;
+  std::array<QPushButton*, 4> buttons_{};
   QWidget* reason_row_;
   QLineEdit* reason_;
   QPushButton* leave_out_;
