@@ -37,7 +37,7 @@ bool turns(const CheckInput& in) {
   if (in.figures.turning.with_knees.radius * 2 >= kTurning - kMetTolerance) return true;
   const Rule* rule = findRule("us-access", "turning-space");
   if (rule == nullptr) return false;
-  const auto found = checks::turningSpace({in.layout, in.figures, in.around, rule});
+  const auto found = checks::turningSpace({in.layout, in.figures, in.around, rule, in.memo});
   const auto* across = found.empty() || !found[0].measured ? nullptr : std::get_if<Length>(&*found[0].measured);
   return across != nullptr && *across >= kTurning - kMetTolerance;
 }
