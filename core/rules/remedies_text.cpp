@@ -137,6 +137,15 @@ std::string meansOf(const Remedy& r, const Option& option) {
                                                              : "means moving what was to stay";
 }
 
+// What hangs on a wall and goes with the fixture.
+std::string alongOf(const Remedy& r, const Option& option) {
+  const auto* put = std::get_if<PutThings>(&r.change);
+  if (put == nullptr || put->on_walls.empty() || put->fixtures.empty()) return {};
+  const std::string first = subjectName(option, put->on_walls.front().id);
+  const std::size_t more = put->on_walls.size() - 1;
+  return more == 0 ? fmt::format("{} goes along", first) : fmt::format("{} and {} more go along", first, more);
+}
+
 std::string shortWords(const Finding& f, const Option& option, Unit unit) {
   const FindingText text = textOf(f, option, unit);
   return text.source.empty() ? text.headline : fmt::format("{} ({})", text.headline, text.source);
@@ -152,6 +161,8 @@ RemedyText textOf(const Remedy& remedy, const Option& option, Unit unit) {
     text.then = fmt::format("then {}, needs {}", then.measured, then.needed);
   }
   text.means = meansOf(remedy, option);
+  const std::string along = alongOf(remedy, option);
+  if (!along.empty()) text.means += text.means.empty() ? along : ", " + along;
   for (const Finding& f : remedy.brings)
     text.brings += fmt::format("{}{}", text.brings.empty() ? "then short: " : "; ", textOf(f, option, unit).headline);
   for (const Finding& f : remedy.worsens)

@@ -10,7 +10,7 @@ namespace elbowroom {
 struct RemedyText {
   std::string label;   // "Move Toilet 1" away from Vanity"
   std::string then;    // "then 15", needs at least 15""; empty when the rule no longer applies
-  std::string means;   // what it asks for besides: "means moving the drain"; may be empty
+  std::string means;   // what it asks for besides: "means moving the drain, Mirror goes along"; may be empty
   std::string brings;  // "then short: ..." for each new shortfall of a lower level; may be empty
   std::string worsens; // "short already, then worse: ..."; may be empty
 };

@@ -1,5 +1,7 @@
 #include "core/rules/remedies/ways.h"
 
+#include "core/rules/remedies/belongings.h"
+
 namespace elbowroom::remedies {
 
 bool isKept(const Option& option, const ElementId& id) {
@@ -18,6 +20,9 @@ Ways waysFor(const Layout& layout, const ElementId& id) {
   if (const WallItem* item = findWallItem(layout.option, id); item != nullptr && item->status != Status::remove)
     addWallItemWays(layout, *item, ways);
   if (const CeilingItem* item = findCeilingItem(layout.option, id)) addCeilingItemWays(layout, *item, ways);
+  for (Family& f : ways.families)
+    f.at = [&layout, alone = std::move(f.at)](Length by) { return withBelongings(layout, alone(by)); };
+  for (Candidate& c : ways.candidates) c.change = withBelongings(layout, std::move(c.change));
   const bool kept = isKept(layout.option, id);
   for (Family& f : ways.families) f.kept = f.kept || kept;
   for (Candidate& c : ways.candidates) c.kept = c.kept || kept;
