@@ -1,7 +1,7 @@
 #include "core/people/body.h"
 #include "core/plan/ceiling.h"
-#include "core/plan/wall_catalogue.h"
 #include "core/rules/check.h"
+#include "core/rules/checks/at_water.h"
 #include "core/rules/wishes/looks.h"
 
 namespace elbowroom::wishes {
@@ -9,47 +9,17 @@ namespace {
 using namespace literals;
 using Seen = Sight::Seen;
 
-// Worked from a head 80 in up on an 8 in arm, tilted 20 degrees with a cone of 20: at the height of a valve the
-// spray falls 14 to 28 in before the head's wall, and a forearm to a side valve nearer than 12 in or farther than
-// 30 in does not cross it.
-constexpr Length kBeforeSpray = 12_in, kBeyondSpray = 30_in;
 // About the middle of the hip heights of adults who kneel (5 % 14.3, 95 % 17.8 in).
 constexpr Length kRimToLeanOver = 16_in;
 
-bool away(const CheckInput& in, const PlacedWallItem& control, const PlacedWallItem& head) {
-  const WallFrame& wall = in.layout.walls[static_cast<std::size_t>(head.wall)];
-  const Vector off = middleOf(control) - middleOf(head);
-  const Length ahead = dot(off, wall.inward), aside = abs(dot(off, wall.along));
-  return ahead >= kBeyondSpray || aside >= kBeyondSpray || (control.wall != head.wall && ahead < kBeforeSpray);
-}
-
-bool away(const PlacedWallItem& control, const PlacedCeilingItem& head) {
-  return distance(middleOf(control), head.item.at) >= kBeyondSpray;
-}
-
-Sight controlOf(const CheckInput& in, const PlacedFixture& shower) {
+Sight controlOf(const CheckInput& in, const PlacedFixture& shower, const std::vector<Measurement>& controls) {
   Sight sight;
-  bool head = false;
-  const auto mine = [&](const PlacedWallItem& i, std::string_view kind) {
-    return isHere(i) && i.item.kind == kind && i.item.shower == shower.fixture.id;
-  };
-  for (const PlacedWallItem& control : in.layout.on_walls) {
-    if (!mine(control, "control")) continue;
-    bool clear = true;
-    for (const PlacedWallItem& i : in.layout.on_walls) {
-      if (!mine(i, "shower-head")) continue;
-      head = true;
-      clear = clear && away(in, control, i);
-    }
-    for (const PlacedCeilingItem& i : in.layout.on_ceiling) {
-      if (i.item.kind != "shower-head" || !contains(shower.footprint, i.item.at)) continue;
-      head = true;
-      clear = clear && away(control, i);
-    }
-    if (!head || !clear) continue;
-    sight.seen = Seen::yes;
-    add(sight, control);
+  for (const Measurement& m : controls) {
+    if (m.measured != Quantity{true}) continue;
+    for (const PlacedWallItem& i : in.layout.on_walls)
+      if (i.item.id == m.subjects.front() && i.item.shower == shower.fixture.id) add(sight, i);
   }
+  if (!sight.elements.empty()) sight.seen = Seen::yes;
   return sight;
 }
 
@@ -70,7 +40,8 @@ Sight glassOf(const CheckInput& in, const PlacedFixture& shower) {
 }  // namespace
 
 Sight controlAway(const CheckInput& in) {
-  return atFixtures(in, holdsSpray, [&](const PlacedFixture& f) { return controlOf(in, f); });
+  const std::vector<Measurement> controls = checks::controlsOutOfSpray(in);
+  return atFixtures(in, holdsSpray, [&](const PlacedFixture& f) { return controlOf(in, f, controls); });
 }
 
 Sight handSpray(const CheckInput& in) {

@@ -16,11 +16,10 @@ constexpr std::string_view kNoWater = "No shower or bath in the plan", kNoBasin 
 constexpr std::array<WishPoint, kWishCount> kPoints{{
     {controlAway, "control-away", kShower, "Control away from the head",
      "The water can be turned on and set without standing in the cold first gush.",
-     "A control of the shower that a forearm reaches without crossing the spray: at least 30 in from the head, or on a "
-     "side wall less than 12 in from the head's wall.",
+     "A control of a shower or bath that is worked without an arm in the water of its head.",
      kNoWater,
      {kGuidelines, "2012 revision", "Guideline 10", "nkba.com guidelines page 10: reachable from inside and outside the "
-      "spray; the distances are worked from a usual head and its cone"},
+      "spray; the band of the spray by geometry, its angles assumed"},
      Grade::verifiedSecondHand},
     {handSpray, "hand-spray", kShower, "Hand spray",
      "Hair, a child, a dog, a seated person and the walls are all rinsed more easily with the spray in the hand.",

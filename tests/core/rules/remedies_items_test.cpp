@@ -47,7 +47,7 @@ TEST(RemediesOfItems, ABarTooHighComesDownByWhatIsTooMuch) {
   EXPECT_EQ(r.offered[0].move.by, 12_in);
   EXPECT_EQ(putItem(r.offered[0]).bottom, 47.5_in);
   EXPECT_EQ(textOf(r.offered[0], room.option(), Unit::inches).label,
-            "Lower Towel bar t by 1'-0\", to 3'-11 1/2\" above the floor");
+            "Lower Towel bar by 12\", to 47 1/2\" above the floor");
 }
 
 // Hooks: 55 to 70 in.
@@ -135,26 +135,27 @@ TEST(RemediesOfItems, AMirrorBesideTheMiddleStays) {
   EXPECT_TRUE(std::holds_alternative<PutFixtures>(r.offered[0].change));
 }
 
-// IRC P2708.1: 24 in before a shower. It stands 4 in off its wall and 22 in before a cabinet; what names it goes along
-// on the wall beside it as well.
+// IRC P2708.1: 24 in before a shower, over an entry of 22 in. A cabinet leaves 16 in of its front free, so it goes 6 in
+// to the left.
 TEST(RemediesOfItems, FittingsGoWithTheirShower) {
   TestRoom room(96, 96);
   room.plan().books = {"us-residential"};
-  std::get<OnWall>(room.add("sh", FixtureKind::shower, "n", 30, 36, 36).placement).along = 60_in;
+  room.add("sh", FixtureKind::shower, "n", 60, 36, 36);       // x 42 to 78, y 60 to 96
+  room.add("c", FixtureKind::cabinet, "s", 26, 24, 46);       // x 58 to 82, y 0 to 46
   item(room, "h", "shower-head", "n", 60, 76, 4, 4).shower = {"sh"};
-  item(room, "c", "control", "n", 50, 40, 7, 7).shower = {"sh"};
+  item(room, "v", "control", "n", 50, 40, 7, 7).shower = {"sh"};
   item(room, "o", "hook", "n", 20, 60, 2, 4);
-  room.add("wc", FixtureKind::toilet, "n", 30, 20, 28);  // 12 in of the 15 to the shower's side
-  const Remedies r = remediesOf(room.plan(), "us-residential", "toilet-centreline-side");
+  const Remedies r = remediesOf(room.plan(), "us-residential", "shower-clear-front");
   const Remedy* shower = nullptr;
   for (const Remedy& each : r.offered)
     if (each.move.moved == ElementId{"sh"} && each.move.way == Mend::slide) shower = &each;
   ASSERT_NE(shower, nullptr);
-  EXPECT_EQ(shower->move.by, 3_in);
+  EXPECT_NEAR(shower->move.by.inches(), 6, 0.0626);
   const auto& put = std::get<PutThings>(shower->change);
   ASSERT_EQ(put.on_walls.size(), 2U);
   for (const WallItem& i : put.on_walls)
-    EXPECT_EQ(i.along, findWallItem(room.option(), i.id)->along + 3_in) << i.id.text;
+    EXPECT_EQ(i.along, findWallItem(room.option(), i.id)->along - shower->move.by) << i.id.text;
+  EXPECT_EQ(textOf(*shower, room.option(), Unit::inches).means, "Shower head and 1 more go along");
 }
 
 }  // namespace

@@ -113,7 +113,6 @@ const std::vector<Case>& cases() {
   const auto basin = [] { return withBasin(); };
   const auto pair = [] { return withBasin(60, 2); };
   static const std::vector<Case> all{
-      // The head's spray falls 14.2 to 28.2 in before its wall (worked example T29).
       {"control-away", [] { return withHeadAndControl("n", 54); }, [] { return withHeadAndControl("n", 20); }, "c"},
       {"hand-spray", plus(withShower, [](TestRoom& r) { item(r, "hs", "hand-spray", "n", 30, 42, 3, 24); }), withShower,
        "hs"},
@@ -280,14 +279,17 @@ TEST(Wishes, WantedAndNotStatedAsksForTheFact) {
   EXPECT_TRUE(f.subjects.empty()) << "a fact of the room is asked of the room";
 }
 
-// Worked example T29: near 14.2, far 28.2 in; a side valve at 30 in or more, or nearer than 12, is clear of it.
+// Worked example T29 with the head's middle 34 in above the control's: 8 + 34 tan 10 = 14.0 to 8 + 34 tan 30 = 27.6 in
+// before the head's wall, 34 tan 10 / cos 20 = 6.4 in to either side; from the ceiling 4 + 52 tan 10 = 13.2 in round.
 TEST(Wishes, TheControlIsAwayOnlyOutsideTheSpray) {
-  for (const auto& [along, away] : std::vector<std::pair<double, bool>>{
-           {10, true}, {11.9, true}, {12.1, false}, {20, false}, {28, false}, {29.9, false}, {30, true}, {54, true}}) {
+  for (const auto& [along, away] :
+       std::vector<std::pair<double, bool>>{{10, true}, {13.9, true}, {14.1, false}, {20, false}, {27.5, false},
+                                            {27.8, true}, {54, true}}) {
     SCOPED_TRACE(along);
     EXPECT_EQ(standOf(withHeadAndControl("n", along), "control-away") == WishStand::inPlan, away);
   }
   EXPECT_EQ(standOf(withHeadAndControl("w", 102), "control-away"), WishStand::undecided) << "right under the head";
+  EXPECT_EQ(standOf(withHeadAndControl("w", 95), "control-away"), WishStand::inPlan) << "7 in aside";
   TestRoom no_head = withShower();
   item(no_head, "c", "control", "n", 54, 40.5, 7, 7).shower = {"sh"};
   EXPECT_EQ(standOf(no_head, "control-away"), WishStand::undecided) << "away from what?";
@@ -295,10 +297,10 @@ TEST(Wishes, TheControlIsAwayOnlyOutsideTheSpray) {
   CeilingItem rain;
   rain.id = {"rain"};
   rain.kind = "shower-head";
-  rain.at = {18_in, 102_in};
+  rain.at = {18_in, 110_in};
   ceiling.option().on_ceiling.push_back(rain);
   EXPECT_EQ(standOf(ceiling, "control-away"), WishStand::inPlan);
-  ceiling.option().on_walls[0].along = 18_in;
+  ceiling.option().on_walls[0].along = 18_in;  // 10 in from its middle
   EXPECT_EQ(standOf(ceiling, "control-away"), WishStand::undecided);
 }
 
