@@ -11,6 +11,8 @@ namespace {
 constexpr double kInfinity = std::numeric_limits<double>::infinity();
 constexpr double kSmallest = 0.004;  // boxes whose poses differ by less are settled by their middle
 constexpr double kNearestTolerance = 0.010;
+constexpr std::size_t kRecent = 6;
+constexpr double kSwingTold = 10;  // a cell that turns farther is split by turn before gaps are measured
 constexpr double kWideTurn = 0.4;  // over more than this, only the inscribed disc tells anything
 // Sizes of cells at which a proof and a step are tried, and how much smaller it is tried again.
 constexpr double kProofSize = 6, kProofAgain = 0.7, kStepSize = 8, kStepAgain = 5;
@@ -44,13 +46,15 @@ bool clip(double a, double b, double low, double high, double& from, double& to)
 // A side at `off` from the reference point, seen over all turns of a cell with this cosine.
 double turnedIn(double off, double cosine) { return off >= 0 ? off * cosine : off; }
 
-double gapOf(const Blocker& edge, const Piece& piece, const Axes& axes, Vec at) {
+// Only that it is more than `enough` when it is.
+double gapOf(const Blocker& edge, const Piece& piece, const Axes& axes, Vec at, double enough) {
   const Vec u = axes.first(piece.diagonal), v = axes.second(piece.diagonal);
   const Vec ra = edge.a - at;
   const double ax = dot(ra, u), ay = dot(ra, v), dx = dot(edge.d, u), dy = dot(edge.d, v);
   const double bx = ax + dx, by = ay + dy;
   double gap = std::max(std::min(ax, bx) - piece.high.x, piece.low.x - std::max(ax, bx));
   gap = std::max(gap, std::max(std::min(ay, by) - piece.high.y, piece.low.y - std::max(ay, by)));
+  if (gap > enough) return gap;
   const double hx = 0.5 * (piece.high.x - piece.low.x), hy = 0.5 * (piece.high.y - piece.low.y);
   const double mx = 0.5 * (piece.high.x + piece.low.x) - ax, my = 0.5 * (piece.high.y + piece.low.y) - ay;
   const double over = std::fabs(dx * my - dy * mx) - hx * std::fabs(dy) - hy * std::fabs(dx);
@@ -233,9 +237,7 @@ bool RigidSearch::dropped(const Cell& cell) {
     usable += any;
   }
   if (usable == 0) return false;
-  std::uint32_t* list = arena_.data() + cell.first;
-  for (std::uint32_t i = 0; i < cell.count; ++i) {
-    const Blocker& edge = around_.blockers[list[i]];
+  const auto fills = [&](const Blocker& edge) {
     const Vec ra = edge.a - cell.at, rb = ra + edge.d;
     for (std::size_t p = 0; p < usable; ++p) {
       const Frame& frame = frames[p];
@@ -246,13 +248,24 @@ bool RigidSearch::dropped(const Cell& cell) {
         const Slab& s = frame.slab[k];
         in = clip(dot(ra, s.axis), dot(rb, s.axis), s.least, s.most, from, to);
       }
-      if (in) {
-        // What has dropped one cell often drops the next.
-        std::swap(list[0], list[i]);
-        return true;
-      }
+      if (in) return true;
     }
-  }
+    return false;
+  };
+  // What has dropped one cell often drops the next.
+  for (std::size_t i = 0; i < recent_.size(); ++i)
+    if (fills(around_.blockers[recent_[i]])) {
+      std::rotate(recent_.begin(), recent_.begin() + static_cast<std::ptrdiff_t>(i),
+                  recent_.begin() + static_cast<std::ptrdiff_t>(i) + 1);
+      return true;
+    }
+  const std::uint32_t* list = arena_.data() + cell.first;
+  for (std::uint32_t i = 0; i < cell.count; ++i)
+    if (fills(around_.blockers[list[i]])) {
+      if (recent_.size() == kRecent) recent_.pop_back();
+      recent_.insert(recent_.begin(), list[i]);
+      return true;
+    }
   return false;
 }
 
@@ -280,6 +293,7 @@ void RigidSearch::examine(const Cell& asked) {
   const Axes axes(cell.turn);
   const double swing = pattern_.reach * 2 * std::sin(cell.spread / 2);
   const double size = norm(cell.half) + swing;
+  if (swing > kSwingTold && swing > 2 * norm(cell.half)) return split(cell, cell.spread / 2);
   Cell inner = cell;
   inner.first = static_cast<std::uint32_t>(arena_.size());
   double least = kInfinity;
@@ -291,7 +305,7 @@ void RigidSearch::examine(const Cell& asked) {
     double gap = kInfinity;
     for (std::size_t p = 0; p < pattern_.pieces.size(); ++p) {
       if (!(pattern_.pieces[p].layers & edge.layer)) continue;
-      const double g = gapOf(edge, pattern_.pieces[p], axes, cell.at);
+      const double g = gapOf(edge, pattern_.pieces[p], axes, cell.at, size);
       if (g < gap) gap = g;
       if (g < least) least = g, worst_edge = index, worst_piece = static_cast<int>(p);
     }

@@ -73,6 +73,7 @@ class RigidSearch {
   RigidPattern pattern_;
   Grace grace_;
   std::vector<std::uint32_t> arena_, seed_lists_;
+  std::vector<std::uint32_t> recent_;  // blockers that dropped cells lately
   std::vector<Seed> seeds_;
   std::vector<Cell> open_;
   double seed_half_ = 0;
