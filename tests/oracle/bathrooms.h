@@ -2,6 +2,7 @@
 // overlapping or sticking out; and the free floor of one as GEOS polygons.
 #pragma once
 
+#include "tests/oracle/exact_floor.h"
 #include "tests/oracle/flush_scenes.h"
 #include "tests/oracle/geos_shapes.h"
 
@@ -65,20 +66,11 @@ inline Scene bathroom(Dice& dice) {
 // One polygon per connected piece, with its holes.
 inline std::vector<Shape> freePolygons(const Scene& scene) {
   std::vector<Shape> pieces;
-  const std::vector<Outline> rings = freeRegions(scene.room, scene.things);
-  for (const Outline& outer : rings) {
-    if (signedAreaOf(outer).squareInches() <= 0) continue;
+  for (const FloorPiece& piece : exactFloor(scene)) {
     std::vector<std::unique_ptr<geos::geom::LinearRing>> holes;
-    for (const Outline& hole : rings) {
-      if (signedAreaOf(hole).squareInches() >= 0) continue;
-      // Corners that touch the outer ring may lie a grid step outside it, so a point inside the hole is
-      // asked.
-      const auto inner = solid(hole)->getInteriorPoint();
-      if (contains(outer, at(inner->getX(), inner->getY())))
-        holes.push_back(factory().createLinearRing(sequence(hole, true)));
-    }
+    for (const Outline& hole : piece.holes) holes.push_back(factory().createLinearRing(sequence(hole, true)));
     pieces.push_back(
-        factory().createPolygon(factory().createLinearRing(sequence(outer, true)), std::move(holes)));
+        factory().createPolygon(factory().createLinearRing(sequence(piece.outer, true)), std::move(holes)));
   }
   return pieces;
 }

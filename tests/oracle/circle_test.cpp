@@ -32,7 +32,7 @@ double largestByGeos(const std::vector<Shape>& pieces) {
 // The largest disc about a Voronoi vertex on free floor.
 double largestByCgal(const Scene& scene) {
   Graph graph;
-  const std::vector<Outline> rings = freeRegions(scene.room, scene.things);
+  const std::vector<Outline> rings = ringsOf(exactFloor(scene));
   std::vector<Cgal::Segment_2> segments;
   for (const Outline& ring : rings)
     for (std::size_t i = 0; i < ring.size(); ++i) {

@@ -18,7 +18,7 @@ constexpr double kGrid = 65536;
 class Erosion {
  public:
   explicit Erosion(const Scene& scene) {
-    for (const Outline& ring : freeRegions(scene.room, scene.things)) {
+    for (const Outline& ring : ringsOf(exactFloor(scene))) {
       cl::Path path;
       for (const Point& p : ring)
         path.emplace_back(std::llround(p.x.inches() * kGrid), std::llround(p.y.inches() * kGrid));
