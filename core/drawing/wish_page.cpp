@@ -13,7 +13,8 @@ struct Part {
 };
 
 constexpr Part kParts[] = {
-    {"In", "State", [](const WishState& s) { return s.stand == WishStand::inPlan || s.stand == WishStand::wanted; }},
+    {"In", "State",
+     [](const WishState& s) { return s.stand == WishStand::inPlan || s.stand == WishStand::wanted; }},
     {"Out", "Reason", [](const WishState& s) { return s.stand == WishStand::leftOut; }},
     {"Undecided", "State", [](const WishState& s) { return s.stand == WishStand::undecided; }},
 };
@@ -25,13 +26,15 @@ std::string sourceOf(const WishPoint& point) {
   return text;
 }
 
-void writePart(TablePages& pages, const Part& part, const std::vector<WishState>& states, const Option& option) {
+void writePart(TablePages& pages, const Part& part, const std::vector<WishState>& states,
+               const Option& option) {
   bool any = false;
   for (const WishState& s : states) {
     if (!part.belongs(s)) continue;
     if (!any) {
       pages.heading(std::string(part.heading));
-      pages.begin({{"Point and why it is worth considering", 6}, {std::string(part.third), 4}, {"Source", 5.5}});
+      pages.begin(
+          {{"Point and why it is worth considering", 6}, {std::string(part.third), 4}, {"Source", 5.5}});
       any = true;
     }
     const bool out = s.stand == WishStand::leftOut;
@@ -50,7 +53,8 @@ std::vector<PageContent> wishPages(const Layout& layout, const Report& report, P
   const std::vector<WishState> states = wishStates(layout, report.figures);
   pages.heading("Wish list");
   pages.paragraph(
-      "What the owner has considered for this option. What is in and not in the plan yet, and what is undecided, is to "
+      "What the owner has considered for this option. What is in and not in the plan yet, and what is "
+      "undecided, is to "
       "be settled before the walls close: boxes, pipes, backing and glass depend on it.");
   for (const Part& part : kParts) writePart(pages, part, states, layout.option);
   return pages.take();

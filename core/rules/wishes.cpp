@@ -36,8 +36,9 @@ void count(WishCounts& counts, WishStand stand) {
 }
 
 // Keys of the details that the findings of the list carry (sentences: core/rules/text_words.cpp).
-constexpr std::string_view kMissing = "wish-missing", kNotStated = "wish-not-stated", kUndecided = "wish-undecided",
-                           kOut = "wish-out", kOutYetThere = "wish-out-yet-there";
+constexpr std::string_view kMissing = "wish-missing", kNotStated = "wish-not-stated",
+                           kUndecided = "wish-undecided", kOut = "wish-out",
+                           kOutYetThere = "wish-out-yet-there";
 
 bool says(const Finding& f, std::string_view key) {
   return std::string_view(f.detail).substr(0, f.detail.find(':')) == key;
@@ -158,7 +159,7 @@ WishCounts wishCounts(const Report& report) {
   for (const Finding& f : report.findings) {
     if (wishOf(f) == nullptr) continue;
     ++told;
-    count(counts, says(f, kMissing) || says(f, kNotStated)   ? WishStand::wanted
+    count(counts, says(f, kMissing) || says(f, kNotStated) ? WishStand::wanted
                   : says(f, kOut) || says(f, kOutYetThere) ? WishStand::leftOut
                   : says(f, kUndecided)                    ? WishStand::undecided
                                                            : WishStand::inPlan);
@@ -173,14 +174,17 @@ const WishPoint* wishOf(const Finding& f) {
   return findWish(std::string_view(f.rule).substr(kRule.size()));
 }
 
-bool onlyWished(const Finding& f) { return wishOf(f) != nullptr && !says(f, kMissing) && !says(f, kNotStated); }
+bool onlyWished(const Finding& f) {
+  return wishOf(f) != nullptr && !says(f, kMissing) && !says(f, kNotStated);
+}
 
 std::string wishText(const WishState& state, const Option& option) {
   switch (state.stand) {
     case WishStand::inPlan:
       return fmt::format("In the plan: {}", namesOf(state.elements, option));
     case WishStand::wanted:
-      return state.not_stated ? "Wanted; the plan does not say whether it is there" : "Wanted, not in the plan yet";
+      return state.not_stated ? "Wanted; the plan does not say whether it is there"
+                              : "Wanted, not in the plan yet";
     case WishStand::leftOut:
       return fmt::format("Left out: {}{}", state.reason, state.shown ? " (yet the plan shows it)" : "");
     case WishStand::undecided:

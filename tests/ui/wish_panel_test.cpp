@@ -49,7 +49,8 @@ TEST_F(WishPanelTest, EveryPointHasARowWithNamesForAReader) {
     EXPECT_FALSE(r->stateText().isEmpty());
     EXPECT_TRUE(r->accessibleDescription().contains("Source: "));
     for (const auto which : {WishRow::in, WishRow::out, WishRow::undecided, WishRow::show})
-      EXPECT_TRUE(r->button(which)->accessibleName().contains(QString::fromUtf8(point.title.data(), point.title.size())));
+      EXPECT_TRUE(r->button(which)->accessibleName().contains(
+          QString::fromUtf8(point.title.data(), point.title.size())));
   }
 }
 

@@ -36,16 +36,17 @@ WishPanel::WishPanel(Session& session, QWidget* parent)
     : QWidget(parent),
       session_(session),
       summary_(noteLabel({}, this)),
-      empty_(noteLabel(tr("No room is drawn yet. Answer what you know already; what the plan shows is found while you "
-                          "draw."),
-                       this)),
+      empty_(noteLabel(
+          tr("No room is drawn yet. Answer what you know already; what the plan shows is found while you "
+             "draw."),
+          this)),
       scroll_(new QScrollArea(this)) {
   setAccessibleName(tr("Wish list"));
   setMinimumWidth(220);
   summary_->setFont(boldFont(*this));
   summary_->setAccessibleName(tr("Wish list in short"));
-  auto* note = noteLabel(tr("Worth considering, nothing of it is required. What you have answered prints on the sheets."),
-                         this);
+  auto* note = noteLabel(
+      tr("Worth considering, nothing of it is required. What you have answered prints on the sheets."), this);
   note->setFont(smallFont(*this));
   note->setForegroundRole(QPalette::PlaceholderText);
   note->setContentsMargins(kMargin, kGap, kMargin, kGap);

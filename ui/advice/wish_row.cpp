@@ -136,8 +136,9 @@ void WishRow::colour(QPushButton* button) {
     colours.setColor(QPalette::Button, palette().color(QPalette::Highlight));
     colours.setColor(QPalette::ButtonText, palette().color(QPalette::HighlightedText));
   }
-  const bool same = button->isChecked() == button->testAttribute(Qt::WA_SetPalette) &&
-                    (!button->isChecked() || button->palette().color(QPalette::Button) == colours.color(QPalette::Button));
+  const bool same =
+      button->isChecked() == button->testAttribute(Qt::WA_SetPalette) &&
+      (!button->isChecked() || button->palette().color(QPalette::Button) == colours.color(QPalette::Button));
   if (!same) button->setPalette(button->isChecked() ? colours : QPalette());
 }
 

@@ -6,9 +6,9 @@
 
 namespace elbowroom::remedies {
 
-// The same change with the things on walls that belong to the fixtures it moves: what names a shower or bath (head,
-// control, spray, spout, niche), and the mirror and the light centred over a basin. What would leave its wall, or hangs
-// on a wall that the move does not follow, stays. Unchanged when nothing goes along.
+// The same change with the things on walls that belong to the fixtures it moves: what names a shower or bath
+// (head, control, spray, spout, niche), and the mirror and the light centred over a basin. What would leave
+// its wall, or hangs on a wall that the move does not follow, stays. Unchanged when nothing goes along.
 Change withBelongings(const Layout& layout, Change change);
 
 }  // namespace elbowroom::remedies

@@ -11,7 +11,7 @@ struct Sight {
   Seen seen = Seen::no;
   std::vector<ElementId> elements = {};  // as WishState::elements
   std::vector<Place> places = {};
-  std::string fact = {};                 // notStated
+  std::string fact = {};  // notStated
 };
 
 Sight controlAway(const CheckInput&);
@@ -61,8 +61,8 @@ Sight anyOf(const All& all, Wanted wanted) {
   if (!sight.elements.empty()) sight.seen = Sight::Seen::yes;
   return sight;
 }
-// For a point that belongs to fixtures of a kind: `of` gives each one's own sight. One that shows it is enough;
-// else one that is not stated; without any the point does not apply.
+// For a point that belongs to fixtures of a kind: `of` gives each one's own sight. One that shows it is
+// enough; else one that is not stated; without any the point does not apply.
 template <typename Keep, typename Of>
 Sight atFixtures(const CheckInput& in, Keep keep, Of of) {
   Sight best{.seen = Sight::Seen::notApplicable};

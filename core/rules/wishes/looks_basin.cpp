@@ -116,7 +116,8 @@ Sight lightsBeside(const CheckInput& in, const PlacedFixture& f, Point bowl) {
     if (off(i) > Length{} && (right == nullptr || off(i) < off(*right))) right = &i;
   }
   Sight sight;
-  if (left == nullptr || right == nullptr || off(*right) - off(*left) > kLightsApart + kMetTolerance) return sight;
+  if (left == nullptr || right == nullptr || off(*right) - off(*left) > kLightsApart + kMetTolerance)
+    return sight;
   sight.seen = Seen::yes;
   add(sight, *left);
   add(sight, *right);
@@ -175,7 +176,8 @@ Sight sideLights(const CheckInput& in) {
 }
 
 Sight makeupMirror(const CheckInput& in) {
-  return anyOf(in.layout.on_walls, [](const PlacedWallItem& i) { return isHere(i) && i.item.kind == "makeup-mirror"; });
+  return anyOf(in.layout.on_walls,
+               [](const PlacedWallItem& i) { return isHere(i) && i.item.kind == "makeup-mirror"; });
 }
 
 Sight toiletReceptacle(const CheckInput& in) {

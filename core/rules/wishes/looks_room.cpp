@@ -15,7 +15,8 @@ constexpr Length kRoute = 36_in;        // 2010 ADA Standards 403.5.1
 
 bool opensWide(const CheckInput& in, const PlacedOpening& o) {
   const auto& doors = in.figures.doors;
-  const auto at = std::find_if(doors.begin(), doors.end(), [&](const DoorFigures& d) { return d.id == o.opening.id; });
+  const auto at =
+      std::find_if(doors.begin(), doors.end(), [&](const DoorFigures& d) { return d.id == o.opening.id; });
   return isDoor(o) && at != doors.end() && at->clear_opening >= kWideOpening - kMetTolerance;
 }
 
@@ -29,7 +30,8 @@ Sight atDoors(const CheckInput& in, bool (*shows)(const CheckInput&, const Place
 
 // Somebody has to get to it with a chair.
 bool goal(const PlacedFixture& f) {
-  return checks::counts(f) && (checks::isToilet(f) || checks::isBasin(f) || checks::isBath(f) || checks::isShower(f));
+  return checks::counts(f) &&
+         (checks::isToilet(f) || checks::isBasin(f) || checks::isBath(f) || checks::isShower(f));
 }
 
 // The search for the T is kept for rooms whose circle is short: it is the dearer one.
@@ -38,12 +40,13 @@ bool turns(const CheckInput& in) {
   const Rule* rule = findRule("us-access", "turning-space");
   if (rule == nullptr) return false;
   const auto found = checks::turningSpace({in.layout, in.figures, in.around, rule, in.memo});
-  const auto* across = found.empty() || !found[0].measured ? nullptr : std::get_if<Length>(&*found[0].measured);
+  const auto* across =
+      found.empty() || !found[0].measured ? nullptr : std::get_if<Length>(&*found[0].measured);
   return across != nullptr && *across >= kTurning - kMetTolerance;
 }
 
-// Whether a disc as wide as the way can be pushed straight from one point to the other: it goes on by what it has to
-// spare wherever it is, which is never too far. False may also mean that it was not worth trying on.
+// Whether a disc as wide as the way can be pushed straight from one point to the other: it goes on by what it
+// has to spare wherever it is, which is never too far. False may also mean that it was not worth trying on.
 bool straight(const FreeFloor& floor, Point from, Point to) {
   constexpr int kSteps = 48;
   const Length radius = (kRoute - kMetTolerance) / 2, far = distance(from, to);
@@ -58,24 +61,28 @@ bool straight(const FreeFloor& floor, Point from, Point to) {
   return false;
 }
 
-// In an open room the way leads straight over the largest circle; that is seen without searching all ways, which
-// costs more than the whole rest of a check.
+// In an open room the way leads straight over the largest circle; that is seen without searching all ways,
+// which costs more than the whole rest of a check.
 bool reachesStraight(const CheckInput& in) {
   const auto door = std::find_if(in.layout.openings.begin(), in.layout.openings.end(),
                                  [](const PlacedOpening& o) { return isDoor(o) && o.wall >= 0; });
   if (door == in.layout.openings.end()) return false;
   const Point middle = in.figures.turning.largest.center;
-  // The way ends where a disc of its width still touches the place 15 in ahead of a fixture, or the door's middle.
+  // The way ends where a disc of its width still touches the place 15 in ahead of a fixture, or the door's
+  // middle.
   const auto reached = [&](Point place, Point stand) {
     if (straight(in.layout.floor, stand, middle)) return true;
-    const auto disc = in.layout.floor.nearestCircle(kRoute + 0.5_in, place);  // with something to spare, to set off
-    return disc && distance(disc->center, place) <= kRoute / 2 && straight(in.layout.floor, disc->center, middle);
+    const auto disc =
+        in.layout.floor.nearestCircle(kRoute + 0.5_in, place);  // with something to spare, to set off
+    return disc && distance(disc->center, place) <= kRoute / 2 &&
+           straight(in.layout.floor, disc->center, middle);
   };
   const WallFrame& wall = in.layout.walls[static_cast<std::size_t>(door->wall)];
   const Point jambs = midpoint(door->left, door->right);
   if (!reached(jambs + 1_in * wall.inward, jambs + 18.5_in * wall.inward)) return false;
   return std::all_of(in.layout.fixtures.begin(), in.layout.fixtures.end(), [&](const PlacedFixture& f) {
-    return !goal(f) || !f.solid || reached(f.front_center + 15_in * f.facing, f.front_center + 18.5_in * f.facing);
+    return !goal(f) || !f.solid ||
+           reached(f.front_center + 15_in * f.facing, f.front_center + 18.5_in * f.facing);
   });
 }
 
@@ -93,7 +100,8 @@ bool reaches(const CheckInput& in) {
 }  // namespace
 
 Sight naturalLight(const CheckInput& in) {
-  Sight there = anyOf(in.layout.openings, [](const PlacedOpening& o) { return o.opening.kind == OpeningKind::window; });
+  Sight there =
+      anyOf(in.layout.openings, [](const PlacedOpening& o) { return o.opening.kind == OpeningKind::window; });
   for (const PlacedCeilingItem& i : in.layout.on_ceiling) {
     if (i.item.kind != "light-tube") continue;
     there.seen = Seen::yes;

@@ -26,7 +26,8 @@ Sight controlOf(const CheckInput& in, const PlacedFixture& shower, const std::ve
 Sight glassOf(const CheckInput& in, const PlacedFixture& shower) {
   const auto ceiling = lowestCeilingOver(in.layout, shower.footprint);
   if (!ceiling) {
-    Sight of_room{.seen = Seen::notStated, .places = {checks::pointAt(shower.center)}, .fact = "ceiling.height"};
+    Sight of_room{
+        .seen = Seen::notStated, .places = {checks::pointAt(shower.center)}, .fact = "ceiling.height"};
     return of_room;
   }
   Sight sight{.seen = Seen::yes};
@@ -45,13 +46,17 @@ Sight controlAway(const CheckInput& in) {
 }
 
 Sight handSpray(const CheckInput& in) {
-  Sight there = anyOf(in.layout.on_walls, [](const PlacedWallItem& i) { return isHere(i) && i.item.kind == "hand-spray"; });
-  return there.seen == Seen::yes ? there : atFixtures(in, holdsSpray, [](const PlacedFixture&) { return Sight{}; });
+  Sight there = anyOf(in.layout.on_walls,
+                      [](const PlacedWallItem& i) { return isHere(i) && i.item.kind == "hand-spray"; });
+  return there.seen == Seen::yes ? there
+                                 : atFixtures(in, holdsSpray, [](const PlacedFixture&) { return Sight{}; });
 }
 
 Sight niche(const CheckInput& in) {
-  Sight there = anyOf(in.layout.on_walls, [](const PlacedWallItem& i) { return isHere(i) && i.item.kind == "niche"; });
-  return there.seen == Seen::yes ? there : atFixtures(in, holdsSpray, [](const PlacedFixture&) { return Sight{}; });
+  Sight there =
+      anyOf(in.layout.on_walls, [](const PlacedWallItem& i) { return isHere(i) && i.item.kind == "niche"; });
+  return there.seen == Seen::yes ? there
+                                 : atFixtures(in, holdsSpray, [](const PlacedFixture&) { return Sight{}; });
 }
 
 Sight glassBelowCeiling(const CheckInput& in) {

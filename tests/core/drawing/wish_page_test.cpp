@@ -1,4 +1,5 @@
-// The Wish list on paper: printed once it is answered, with every point in its part, its reason and its source.
+// The Wish list on paper: printed once it is answered, with every point in its part, its reason and its
+// source.
 #include <gtest/gtest.h>
 
 #include "core/drawing/sheet.h"
@@ -58,7 +59,8 @@ TEST(WishPage, InOutAndUndecidedAreToldApart) {
 TEST(WishPage, UndecidedPointsAreNotFindings) {
   const Plan plan = answered();
   const Layout layout = deriveLayout(plan, 0);
-  for (const Sheet& sheet : makeSheets(layout, check(layout, choiceOf(plan)), {"2026-01-31", Paper::letter})) {
+  for (const Sheet& sheet :
+       makeSheets(layout, check(layout, choiceOf(plan)), {"2026-01-31", Paper::letter})) {
     if (sheet.name.find("Findings list") == std::string::npos) continue;
     for (const DrawItem& item : sheet.content)
       if (const auto* text = std::get_if<TextPrim>(&item.prim)) {

@@ -1,5 +1,5 @@
-// Remedies for what hangs on walls and on the ceiling, and what a fixture takes along when a remedy moves it. The least
-// shift is known from the figures beside each check.
+// Remedies for what hangs on walls and on the ceiling, and what a fixture takes along when a remedy moves it.
+// The least shift is known from the figures beside each check.
 #include <gtest/gtest.h>
 
 #include "core/rules/remedies_text.h"
@@ -12,8 +12,8 @@ using namespace literals;
 using testing_room::in;
 using testing_room::TestRoom;
 
-WallItem& item(TestRoom& room, const char* id, const char* kind, const char* wall, double along, double bottom,
-               double width, double height) {
+WallItem& item(TestRoom& room, const char* id, const char* kind, const char* wall, double along,
+               double bottom, double width, double height) {
   WallItem i;
   i.id = {id};
   i.kind = kind;
@@ -135,13 +135,13 @@ TEST(RemediesOfItems, AMirrorBesideTheMiddleStays) {
   EXPECT_TRUE(std::holds_alternative<PutFixtures>(r.offered[0].change));
 }
 
-// IRC P2708.1: 24 in before a shower, over an entry of 22 in. A cabinet leaves 16 in of its front free, so it goes 6 in
-// to the left.
+// IRC P2708.1: 24 in before a shower, over an entry of 22 in. A cabinet leaves 16 in of its front free, so it
+// goes 6 in to the left.
 TEST(RemediesOfItems, FittingsGoWithTheirShower) {
   TestRoom room(96, 96);
   room.plan().books = {"us-residential"};
-  room.add("sh", FixtureKind::shower, "n", 60, 36, 36);       // x 42 to 78, y 60 to 96
-  room.add("c", FixtureKind::cabinet, "s", 26, 24, 46);       // x 58 to 82, y 0 to 46
+  room.add("sh", FixtureKind::shower, "n", 60, 36, 36);  // x 42 to 78, y 60 to 96
+  room.add("c", FixtureKind::cabinet, "s", 26, 24, 46);  // x 58 to 82, y 0 to 46
   item(room, "h", "shower-head", "n", 60, 76, 4, 4).shower = {"sh"};
   item(room, "v", "control", "n", 50, 40, 7, 7).shower = {"sh"};
   item(room, "o", "hook", "n", 20, 60, 2, 4);

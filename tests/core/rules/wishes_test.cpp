@@ -1,5 +1,6 @@
-// The Wish list: each point in a plan that shows it and in one that does not, what the answers make of it, and what
-// its rules say. Distances at their limits come from the sources that core/rules/wishes/points.cpp names.
+// The Wish list: each point in a plan that shows it and in one that does not, what the answers make of it,
+// and what its rules say. Distances at their limits come from the sources that core/rules/wishes/points.cpp
+// names.
 #include "core/rules/wishes.h"
 
 #include <gtest/gtest.h>
@@ -25,8 +26,8 @@ WishState stateOf(const TestRoom& room, const std::string& key) {
 }
 WishStand standOf(const TestRoom& room, const std::string& key) { return stateOf(room, key).stand; }
 
-WallItem& item(TestRoom& room, const char* id, const char* kind, const char* wall, double along, double bottom,
-               double width, double height) {
+WallItem& item(TestRoom& room, const char* id, const char* kind, const char* wall, double along,
+               double bottom, double width, double height) {
   WallItem i;
   i.id = {id};
   i.kind = kind;
@@ -113,43 +114,50 @@ const std::vector<Case>& cases() {
   const auto basin = [] { return withBasin(); };
   const auto pair = [] { return withBasin(60, 2); };
   static const std::vector<Case> all{
-      {"control-away", [] { return withHeadAndControl("n", 54); }, [] { return withHeadAndControl("n", 20); }, "c"},
-      {"hand-spray", plus(withShower, [](TestRoom& r) { item(r, "hs", "hand-spray", "n", 30, 42, 3, 24); }), withShower,
-       "hs"},
-      {"niche", plus(withShower, [](TestRoom& r) { item(r, "ni", "niche", "n", 30, 48, 12, 24); }), withShower, "ni"},
+      {"control-away", [] { return withHeadAndControl("n", 54); }, [] { return withHeadAndControl("n", 20); },
+       "c"},
+      {"hand-spray", plus(withShower, [](TestRoom& r) { item(r, "hs", "hand-spray", "n", 30, 42, 3, 24); }),
+       withShower, "hs"},
+      {"niche", plus(withShower, [](TestRoom& r) { item(r, "ni", "niche", "n", 30, 48, 12, 24); }),
+       withShower, "ni"},
       {"glass-below-ceiling", [] { return withGlass(78_in); }, [] { return withGlass(96_in); }, "sh"},
       {"curbless", [] { return withCurb(Length{}); }, [] { return withCurb(4_in); }, "sh"},
       {"bath-to-lean-over", [] { return withBath(16_in); }, [] { return withBath(23_in); }, "b"},
-      {"double-receptacles", plus(pair,
-                                  [](TestRoom& r) {
-                                    item(r, "r1", "receptacle", "s", 24, 40, 2.75, 4.5);
-                                    item(r, "r2", "receptacle", "s", 96, 40, 2.75, 4.5);
-                                  }),
+      {"double-receptacles",
+       plus(pair,
+            [](TestRoom& r) {
+              item(r, "r1", "receptacle", "s", 24, 40, 2.75, 4.5);
+              item(r, "r2", "receptacle", "s", 96, 40, 2.75, 4.5);
+            }),
        plus(pair, [](TestRoom& r) { item(r, "r1", "receptacle", "s", 24, 40, 2.75, 4.5); }), "r1"},
       {"toe-space", [] { return withToe(5_in); }, [] { return withToe(3_in); }, "v"},
       {"full-mirror", plus(basin, [](TestRoom& r) { item(r, "m", "mirror", "s", 60, 34, 30, 62); }),
        plus(basin, [](TestRoom& r) { item(r, "m", "mirror", "s", 60, 40, 30, 36); }), "m"},
-      {"side-lights", plus(basin,
-                           [](TestRoom& r) {
-                             item(r, "l1", "side-light", "s", 42, 57, 5, 12);
-                             item(r, "l2", "side-light", "s", 78, 57, 5, 12);
-                           }),
+      {"side-lights",
+       plus(basin,
+            [](TestRoom& r) {
+              item(r, "l1", "side-light", "s", 42, 57, 5, 12);
+              item(r, "l2", "side-light", "s", 78, 57, 5, 12);
+            }),
        plus(basin, [](TestRoom& r) { item(r, "l", "light", "s", 60, 75.5, 24, 5); }), "l1"},
-      {"makeup-mirror", plus(square, [](TestRoom& r) { item(r, "mm", "makeup-mirror", "s", 30, 55.3, 9, 9); }), square,
-       "mm"},
-      {"toilet-receptacle", plus(toilet, [](TestRoom& r) { item(r, "r", "receptacle", "n", 80, 12, 2.75, 4.5); }),
+      {"makeup-mirror",
+       plus(square, [](TestRoom& r) { item(r, "mm", "makeup-mirror", "s", 30, 55.3, 9, 9); }), square, "mm"},
+      {"toilet-receptacle",
+       plus(toilet, [](TestRoom& r) { item(r, "r", "receptacle", "n", 80, 12, 2.75, 4.5); }),
        plus(toilet, [](TestRoom& r) { item(r, "r", "receptacle", "s", 60, 40, 2.75, 4.5); }), "r"},
-      {"natural-light", plus(square,
-                             [](TestRoom& r) {
-                               Opening& w = r.door("n", 60, 24, Hand::left);
-                               w.kind = OpeningKind::window;
-                               w.id = {"win"};
-                             }),
+      {"natural-light",
+       plus(square,
+            [](TestRoom& r) {
+              Opening& w = r.door("n", 60, 24, Hand::left);
+              w.kind = OpeningKind::window;
+              w.id = {"win"};
+            }),
        square, "win"},
       {"backing", plus(toilet, [](TestRoom& r) { r.option().room.walls[0].facts["backed"] = true; }),
        plus(toilet, [](TestRoom& r) { r.option().room.walls[0].facts["backed"] = false; }), "n"},
       {"sliding-door", [] { return withDoor(30, DoorAction::pocket); }, [] { return withDoor(30); }, "d"},
-      {"timer-switch", plus(square, [](TestRoom& r) { item(r, "t", "humidity-switch", "s", 30, 42, 2.75, 4.5); }),
+      {"timer-switch",
+       plus(square, [](TestRoom& r) { item(r, "t", "humidity-switch", "s", 30, 42, 2.75, 4.5); }),
        plus(square, [](TestRoom& r) { item(r, "t", "switch", "s", 30, 42, 2.75, 4.5); }), "t"},
       // 34 in of leaf leave 32.125 clear, 32 in leave 30.125 (worked example T03).
       {"wide-door", [] { return withDoor(34); }, [] { return withDoor(32); }, "d"},
@@ -195,7 +203,8 @@ TEST(Wishes, AnswersDecide) {
     answer(without, c.key, false, "Costs too much");
     EXPECT_EQ(standOf(with, c.key), WishStand::leftOut);
     EXPECT_TRUE(stateOf(with, c.key).shown);
-    EXPECT_EQ(wishText(stateOf(with, c.key), with.option()), "Left out: Costs too much (yet the plan shows it)");
+    EXPECT_EQ(wishText(stateOf(with, c.key), with.option()),
+              "Left out: Costs too much (yet the plan shows it)");
     EXPECT_EQ(wishText(stateOf(without, c.key), without.option()), "Left out: Costs too much");
   }
 }
@@ -211,7 +220,8 @@ TEST(Wishes, RulesFollowTheList) {
     EXPECT_TRUE(onlyWished(without.findings("craft", rule).at(0)));
     answer(without, c.key, true);
     EXPECT_EQ(without.outcome("craft", rule), Outcome::shortfall);
-    EXPECT_FALSE(onlyWished(without.findings("craft", rule).at(0))) << "a wish not fulfilled belongs to Advice";
+    EXPECT_FALSE(onlyWished(without.findings("craft", rule).at(0)))
+        << "a wish not fulfilled belongs to Advice";
     EXPECT_EQ(textOf(without.findings("craft", rule).at(0), without.option(), Unit::inches).headline,
               std::string(findWish(c.key)->title) + ": wanted, and not in the plan");
     answer(without, c.key, false, "No room");
@@ -223,9 +233,10 @@ TEST(Wishes, RulesFollowTheList) {
 
 TEST(Wishes, WhatHasNothingToBelongToDoesNotApply) {
   const TestRoom empty = square();
-  for (const char* key : {"control-away", "hand-spray", "niche", "glass-below-ceiling", "curbless", "bath-to-lean-over",
-                          "double-receptacles", "toe-space", "full-mirror", "side-lights", "toilet-receptacle",
-                          "backing", "sliding-door", "wide-door", "wheelchair-ready"}) {
+  for (const char* key :
+       {"control-away", "hand-spray", "niche", "glass-below-ceiling", "curbless", "bath-to-lean-over",
+        "double-receptacles", "toe-space", "full-mirror", "side-lights", "toilet-receptacle", "backing",
+        "sliding-door", "wide-door", "wheelchair-ready"}) {
     SCOPED_TRACE(key);
     EXPECT_EQ(standOf(empty, key), WishStand::notApplicable);
     EXPECT_EQ(empty.outcome("craft", std::string("wish-") + key), Outcome::notApplicable);
@@ -243,7 +254,8 @@ TEST(Wishes, WithoutARoomNothingIsFoundAndAnswersStay) {
   plan.options[0].wishes["niche"] = {true, "", {}};
   const Layout layout = deriveLayout(plan, 0);
   for (const WishState& s : wishStates(layout, figuresOf(layout)))
-    EXPECT_EQ(s.stand, s.point->key == "niche" ? WishStand::wanted : WishStand::notApplicable) << s.point->key;
+    EXPECT_EQ(s.stand, s.point->key == "niche" ? WishStand::wanted : WishStand::notApplicable)
+        << s.point->key;
 }
 
 TEST(Wishes, WantedAndNotStatedAsksForTheFact) {
@@ -279,16 +291,17 @@ TEST(Wishes, WantedAndNotStatedAsksForTheFact) {
   EXPECT_TRUE(f.subjects.empty()) << "a fact of the room is asked of the room";
 }
 
-// Worked example T29 with the head's middle 34 in above the control's: 8 + 34 tan 10 = 14.0 to 8 + 34 tan 30 = 27.6 in
-// before the head's wall, 34 tan 10 / cos 20 = 6.4 in to either side; from the ceiling 4 + 52 tan 10 = 13.2 in round.
+// Worked example T29 with the head's middle 34 in above the control's: 8 + 34 tan 10 = 14.0 to 8 + 34 tan 30
+// = 27.6 in before the head's wall, 34 tan 10 / cos 20 = 6.4 in to either side; from the ceiling 4 + 52 tan
+// 10 = 13.2 in round.
 TEST(Wishes, TheControlIsAwayOnlyOutsideTheSpray) {
-  for (const auto& [along, away] :
-       std::vector<std::pair<double, bool>>{{10, true}, {13.9, true}, {14.1, false}, {20, false}, {27.5, false},
-                                            {27.8, true}, {54, true}}) {
+  for (const auto& [along, away] : std::vector<std::pair<double, bool>>{
+           {10, true}, {13.9, true}, {14.1, false}, {20, false}, {27.5, false}, {27.8, true}, {54, true}}) {
     SCOPED_TRACE(along);
     EXPECT_EQ(standOf(withHeadAndControl("n", along), "control-away") == WishStand::inPlan, away);
   }
-  EXPECT_EQ(standOf(withHeadAndControl("w", 102), "control-away"), WishStand::undecided) << "right under the head";
+  EXPECT_EQ(standOf(withHeadAndControl("w", 102), "control-away"), WishStand::undecided)
+      << "right under the head";
   EXPECT_EQ(standOf(withHeadAndControl("w", 95), "control-away"), WishStand::inPlan) << "7 in aside";
   TestRoom no_head = withShower();
   item(no_head, "c", "control", "n", 54, 40.5, 7, 7).shower = {"sh"};
@@ -307,7 +320,8 @@ TEST(Wishes, TheControlIsAwayOnlyOutsideTheSpray) {
 TEST(Wishes, TheRimIsThatOfTheShortestAdultNamedWhoKneels) {
   TestRoom room = withBath(15.5_in);
   EXPECT_EQ(standOf(room, "bath-to-lean-over"), WishStand::inPlan) << "16 in where nobody is named";
-  room.plan().people = {{"Tall", 74_in, false, {}, {}}, {"Short", 60_in, false, {}, {}}, {"Child", 40_in, true, {}, {}}};
+  room.plan().people = {
+      {"Tall", 74_in, false, {}, {}}, {"Short", 60_in, false, {}, {}}, {"Child", 40_in, true, {}, {}}};
   EXPECT_EQ(standOf(room, "bath-to-lean-over"), WishStand::undecided) << "0.238 x 60 = 14.3 in";
   room.option().fixtures[0].height = 14.25_in;
   EXPECT_EQ(standOf(room, "bath-to-lean-over"), WishStand::inPlan);
@@ -322,7 +336,8 @@ TEST(Wishes, TwoBasinsOnOneWallCountAsAPair) {
   item(room, "r2", "receptacle", "s", 108, 40, 2.75, 4.5);
   EXPECT_EQ(standOf(room, "double-receptacles"), WishStand::inPlan);
   room.option().on_walls[1].wall = {"n"};
-  EXPECT_EQ(standOf(room, "double-receptacles"), WishStand::undecided) << "across the room is not at the basin";
+  EXPECT_EQ(standOf(room, "double-receptacles"), WishStand::undecided)
+      << "across the room is not at the basin";
 }
 
 TEST(Wishes, AMirrorFromWallToWallIsFull) {
@@ -356,11 +371,13 @@ TEST(Wishes, ReadyForAWheelchairNeedsDoorTurningAndWay) {
   EXPECT_EQ(standOf(blocked, "wheelchair-ready"), WishStand::undecided);
 }
 
-// The way that leads straight over the largest circle only saves the search: in 300 random rooms the answer is that of
-// the searched ways themselves.
+// The way that leads straight over the largest circle only saves the search: in 300 random rooms the answer
+// is that of the searched ways themselves.
 TEST(Wishes, TheShortCutToReadyForAWheelchairAgreesWithTheSearchedWays) {
   std::mt19937 random(7);
-  const auto between = [&](double low, double high) { return std::uniform_real_distribution<>(low, high)(random); };
+  const auto between = [&](double low, double high) {
+    return std::uniform_real_distribution<>(low, high)(random);
+  };
   int ready = 0;
   for (int i = 0; i < 300; ++i) {
     const double width = between(84, 130), depth = between(84, 130);
