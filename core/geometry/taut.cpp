@@ -105,7 +105,13 @@ std::optional<TautWay> tautWay(Point from, Segment target, const Outline& room,
   for (const Point& p : room) scene.ring.push_back(toP(p));
   if (!scene.inside(toP(from))) return std::nullopt;
   std::vector<P> nodes{toP(from)};
-  nodes.insert(nodes.end(), scene.ring.begin(), scene.ring.end());
+  // A taut way turns only where the wall comes toward it.
+  const double turn = signedAreaOf(room) > Area{} ? 1 : -1;
+  for (std::size_t i = 0; i < scene.ring.size(); ++i) {
+    const std::size_t n = scene.ring.size();
+    const P before = scene.ring[(i + n - 1) % n], here = scene.ring[i], next = scene.ring[(i + 1) % n];
+    if (turn * side(before, here, next) < -kEps) nodes.push_back(here);
+  }
   for (const Segment& s : screens) {
     const End a = endOf(s, true, room, screens), b = endOf(s, false, room, screens);
     scene.screens.emplace_back(a.at, b.at);

@@ -333,6 +333,8 @@
   RULE(craft, pocketLoad)                         \
   RULE(craft, recessOffPipes)                     \
   RULE(craft, recessLoad)                         \
+  RULE(craft, grabBarPlywood)                     \
+  RULE(craft, wallHungBacked)                     \
   RULE(craft, wallItemUnderCeiling)               \
   RULE(craft, mirrorHoleToEdge)                   \
   RULE(craft, mirrorHoleToHole)                   \

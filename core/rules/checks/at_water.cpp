@@ -67,7 +67,7 @@ std::optional<TautWay> wayFromSides(const CheckInput& in, const PlacedFixture& f
                                     const std::vector<Segment>& screens) {
   std::optional<TautWay> best;
   for (const FixtureSide& side : sidesOf(in.layout, f))
-    if (side.open()) best = shorter(best, tautWay(at, side.line, in.layout.room, screens));
+    if (side.open() && !(best && gapBetween(Segment{at, at}, side.line).distance >= best->length)) best = shorter(best, tautWay(at, side.line, in.layout.room, screens));
   return best;
 }
 
@@ -188,12 +188,13 @@ std::vector<Measurement> headsOverTallest(const CheckInput& in) {
 std::vector<Measurement> hosesReachCorners(const CheckInput& in) {
   std::vector<Measurement> found;
   if (in.layout.room.empty()) return found;
+  const std::vector<Segment> screens = screensOf(in);
   for (const Item& i : in.layout.on_walls) {
     const PlacedFixture* f = i.item.kind == "hand-spray" && countsOnWall(i) ? fixtureOf(in, i.item.shower) : nullptr;
     if (f == nullptr) continue;
     std::optional<TautWay> farthest;
     for (const Point& corner : f->footprint) {
-      const auto way = tautWay(middleOf(i), {corner, corner}, in.layout.room, screensOf(in));
+      const auto way = tautWay(middleOf(i), {corner, corner}, in.layout.room, screens);
       if (way && (!farthest || way->length > farthest->length)) farthest = way;
     }
     if (!farthest) continue;

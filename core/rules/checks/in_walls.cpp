@@ -1,6 +1,7 @@
 #include "core/rules/checks/in_walls.h"
 
 #include <algorithm>
+#include <optional>
 
 #include "core/plan/bays.h"
 #include "core/plan/ceiling.h"
@@ -51,20 +52,28 @@ std::vector<Measurement> recessLoads(const CheckInput& in) {
 
 std::vector<Measurement> itemsUnderCeiling(const CheckInput& in) {
   std::vector<Measurement> found;
+  std::vector<std::optional<Measurement>> nearest(in.layout.walls.size());
+  const auto spare = [](const Measurement& m) { return std::get<Length>(*m.limit) - std::get<Length>(*m.measured); };
   for (const Item& i : in.layout.on_walls) {
     if (!countsOnWall(i)) continue;
     Measurement m{.subjects = {i.item.id}, .places = {placeOf(i)}};
     const auto left = ceilingHeightAt(in.layout, i.left), right = ceilingHeightAt(in.layout, i.right);
-    if (left && right) {
-      m.measured = i.top;
-      m.limit = std::min(*left, *right);
-    } else {
+    if (!left || !right) {
       m.detail = "ceiling-not-stated";
       m.fact = "ceiling.height";
+      return {m};
     }
-    found.push_back(std::move(m));
-    if (!left || !right) break;  // the room is asked once
+    m.measured = i.top;
+    m.limit = std::min(*left, *right);
+    if (spare(m) < Length{}) {
+      found.push_back(std::move(m));
+      continue;
+    }
+    auto& kept = nearest[static_cast<std::size_t>(i.wall)];
+    if (!kept || spare(m) < spare(*kept)) kept = std::move(m);
   }
+  for (auto& kept : nearest)
+    if (kept) found.push_back(std::move(*kept));
   return found;
 }
 
@@ -94,6 +103,45 @@ std::vector<Measurement> paperHolderHeights(const CheckInput& in) {
     if (countsOnWall(i) && is(i.item, WallUse::holder))
       found.push_back(
           {.subjects = {i.item.id}, .measured = (i.bottom + i.top) / 2, .places = {placeOf(i)}});
+  return found;
+}
+
+std::vector<Measurement> grabBarPlywood(const CheckInput& in) {
+  std::vector<Measurement> found;
+  for (const Item& i : in.layout.on_walls) {
+    if (!countsOnWall(i) || !is(i.item, WallUse::grabBar)) continue;
+    const Wall& wall = wallOf(in, i);
+    if (!yesNo(wall.facts, "backed").value_or(false)) continue;
+    Measurement m{.subjects = {wall.id, i.item.id}, .measured = std::nullopt, .places = {placeOf(i)}};
+    if (const auto plywood = lengthOf(wall.facts, "backing_plywood"))
+      m.measured = *plywood;
+    else
+      m.fact = "backing_plywood";
+    found.push_back(std::move(m));
+  }
+  return found;
+}
+
+std::vector<Measurement> wallHungBacked(const CheckInput& in) {
+  std::vector<Measurement> found;
+  const auto ask = [&](const Wall& wall, const ElementId& id, Place place) {
+    Measurement m{.subjects = {wall.id, id}, .measured = std::nullopt, .places = {std::move(place)}};
+    if (const auto backed = yesNo(wall.facts, "backed")) {
+      m.measured = *backed;
+      m.subjects = {id};
+    } else {
+      m.fact = "backed";
+    }
+    found.push_back(std::move(m));
+  };
+  for (const PlacedFixture& f : in.layout.fixtures) {
+    const bool hangs = isBasin(f) || f.fixture.kind == FixtureKind::bench;
+    if (!counts(f) || f.wall < 0 || !hangs || !yesNo(f.fixture.facts, "wall_hung").value_or(false)) continue;
+    ask(in.layout.option.room.walls[static_cast<std::size_t>(f.wall)], f.fixture.id,
+        lineFrom(f.left_side.a, f.right_side.a));
+  }
+  for (const Item& i : in.layout.on_walls)
+    if (countsOnWall(i) && is(i.item, WallUse::heat)) ask(wallOf(in, i), i.item.id, placeOf(i));
   return found;
 }
 

@@ -10,12 +10,16 @@ namespace elbowroom::checks {
 std::vector<Measurement> recessesOffPipes(const CheckInput&);
 // Yes: the wall carries no load. Niches and cabinets that cut a stud; asked of the wall.
 std::vector<Measurement> recessLoads(const CheckInput&);
-// Upper edge of each thing on a wall, at most the ceiling over it (the lower end under a slope). Asked of the room
-// where the ceiling's height is not stated.
+// Upper edge of things on walls, at most the ceiling over them (the lower end under a slope): of each that is too
+// high, and on each wall of the one that comes nearest. Asked once where the ceiling's height is not stated.
 std::vector<Measurement> itemsUnderCeiling(const CheckInput&);
 // Receptacles within 36 in of a basin for two, at least one for each of its basins; a count. Only where one is there.
 std::vector<Measurement> receptaclesPerPerson(const CheckInput&);
 // Centre of each paper holder above the floor.
 std::vector<Measurement> paperHolderHeights(const CheckInput&);
+// Plywood behind each grab bar, a length; walls that are stated to be backed all over. Asked of the wall.
+std::vector<Measurement> grabBarPlywood(const CheckInput&);
+// Yes: the wall behind it is backed. Basins, vanities and benches that hang on the wall, heaters. Asked of the wall.
+std::vector<Measurement> wallHungBacked(const CheckInput&);
 
 }  // namespace elbowroom::checks

@@ -350,6 +350,8 @@ constexpr NamedMeasure kNamed[] = {
     {"items-under-ceiling", itemsUnderCeiling},
     {"receptacles-per-person", receptaclesPerPerson, Gives::count},
     {"paper-holder-heights", paperHolderHeights},
+    {"grab-bar-plywood", grabBarPlywood},
+    {"wall-hung-backed", wallHungBacked, Gives::yesNo},
     // mirrors.h
     {"mirror-holes-to-edge", mirrorHolesToEdge},
     {"mirror-holes-apart", mirrorHolesApart},

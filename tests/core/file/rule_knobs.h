@@ -163,6 +163,8 @@ inline Knob knobOf(const std::string& rule_id) {
       {"side-light-eyes", centreOnWall},
       {"mirror-shows-child", [](Plan& p, Length edge) { p.options[0].on_walls.at(0).bottom = edge; }},
       {"paper-holder-height", centreOnWall},
+      {"grab-bar-plywood",
+       [](Plan& p, Length thick) { p.options[0].room.walls.at(1).facts["backing_plywood"] = thick; }},
       {"hand-spray-hose", [](Plan& p, Length hose) { p.options[0].on_walls.at(0).facts["hose"] = hose; }},
       {"toilet-clear-front-wide",
        [](Plan& p, Length ahead) { p.options[0].fixtures.at(1).depth = 72_in - 28_in - ahead; }},

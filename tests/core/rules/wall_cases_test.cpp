@@ -178,6 +178,21 @@ TEST(WallCases, GlassBetweenHolesAndEdges) {
   EXPECT_EQ(at(room, "mirror-hole-to-hole"), Outcome::shortfall);
 }
 
+TEST(WallCases, OnlyTheNearestOfAWallIsNamedWhereAllIsWell) {
+  TestRoom room(96, 96);
+  put(room, "light", "high", "n", 20).bottom = 85_in;
+  put(room, "switch", "low", "n", 60);
+  put(room, "switch", "other", "e", 60);
+  const auto fine = room.findings("craft", "wall-item-under-ceiling");
+  ASSERT_EQ(fine.size(), 2u);
+  EXPECT_EQ(fine[0].subjects[0].text == "high" || fine[1].subjects[0].text == "high", true);
+  room.option().on_walls[0].bottom = 92_in;
+  room.option().on_walls[1].bottom = 94_in;
+  int missed = 0;
+  for (const Finding& f : room.findings("craft", "wall-item-under-ceiling")) missed += f.outcome == Outcome::shortfall;
+  EXPECT_EQ(missed, 2);
+}
+
 // Eyes of 5 ft 4 in: 59.84; of 6 ft 2 in: 69.19; a child of 40.1 in: 35.8, its face from 33.8 down.
 TEST(WallCases, SetToSomebodysEyes) {
   TestRoom room(96, 96);
