@@ -2,6 +2,10 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+#include <array>
+#include <cctype>
+
 #include "core/rules/text_quantity.h"
 #include "core/rules/text_rules.h"
 #include "core/rules/text_words.h"
@@ -123,6 +127,38 @@ std::string wishHeadline(const Finding& f, const Rule& rule) {
   return fmt::format("{}: {}", rule.title, f.detail.empty() ? "in the plan" : "left out");
 }
 
+words::YesNo sentencesOf(const Finding& f, const Rule* rule) {
+  if (rule != nullptr && !rule->met.empty()) return {rule->met, rule->missed};
+  return words::yesNoOf(f.rule);
+}
+
+const FactInfo* factMissing(const Finding& f, const Option& option) {
+  const ElementId id = f.subjects.empty() ? ElementId{} : f.subjects.front();
+  const FactOn on = id.empty()                       ? FactOn::room
+                    : findWall(option, id)           ? FactOn::wall
+                    : findOpening(option, id)        ? FactOn::opening
+                    : findFixture(option, id)        ? FactOn::fixture
+                    : findWallItem(option, id)       ? FactOn::wallItem
+                                                     : FactOn::ceilingItem;
+  return findFact(on, f.fact);
+}
+
+// What the plan does not state, as a sentence goes on after the name of the thing.
+std::string notStated(const Finding& f, const Option& option, const Rule* rule, const std::string& title) {
+  if (f.compare != Compare::isTrue) return fmt::format("{} is not stated", title);
+  if (const FactInfo* fact = factMissing(f, option)) {
+    std::string question(fact->question);
+    question[0] = static_cast<char>(std::tolower(static_cast<unsigned char>(question[0])));
+    return fmt::format("the plan does not say: {}", question);
+  }
+  if (f.fact.empty()) return fmt::format("{} cannot be told yet", title);
+  const std::string_view met = sentencesOf(f, rule).met;
+  constexpr std::array kVerbs{"has", "is", "opens", "can", "stands", "takes", "shuts", "drains", "does", "leaves", "unlocks"};
+  const std::string_view first = met.substr(0, met.find(' '));
+  const bool verb = std::any_of(kVerbs.begin(), kVerbs.end(), [&](const char* v) { return first == v; });
+  return fmt::format("the plan does not say whether {}{}", verb ? "it " : "", met);
+}
+
 }  // namespace
 
 FindingText textOf(const Finding& f, const Option& option, Unit unit) {
@@ -148,7 +184,8 @@ FindingText textOf(const Finding& f, const Option& option, Unit unit) {
   }
   const bool wish = rule != nullptr && wishOf(f) != nullptr;
   if (!f.measured) {
-    text.headline = wish ? wishHeadline(f, *rule) : fmt::format("{}: {} is not known", who, title);
+    text.headline =
+        wish ? wishHeadline(f, *rule) : fmt::format("{}: {}", who, notStated(f, option, rule, title));
     text.measured = "not stated";
     if (f.limit && f.compare != Compare::isTrue) {
       Printed p{*f.limit, words::rounded(*f.limit, unit, Toward::nearest), {}, false};
@@ -159,8 +196,7 @@ FindingText textOf(const Finding& f, const Option& option, Unit unit) {
     return text;
   }
   if (const bool* yes = std::get_if<bool>(&*f.measured)) {
-    words::YesNo sentences = words::yesNoOf(f.rule);
-    if (rule != nullptr && !rule->met.empty()) sentences = {rule->met, rule->missed};
+    const words::YesNo sentences = sentencesOf(f, rule);
     const bool met = f.outcome != Outcome::shortfall;
     const std::string other =
         f.subjects.size() > 1 ? fmt::format(" and {}", subjectName(option, f.subjects[1])) : std::string();
@@ -177,6 +213,7 @@ FindingText textOf(const Finding& f, const Option& option, Unit unit) {
   if (std::holds_alternative<Amount>(p.measured) && rule != nullptr && !rule->unit.empty()) {
     text.measured += fmt::format(" {}", rule->unit);
     text.needed += fmt::format(" {}", rule->unit);
+    if (p.missed) text.by += fmt::format(" {}", rule->unit);
   }
   text.headline = p.missed ? fmt::format("{}: {} is {}, needs {}", who, title, text.measured, text.needed)
                            : fmt::format("{}: {} is {}", who, title, text.measured);

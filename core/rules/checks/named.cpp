@@ -191,7 +191,6 @@ constexpr NamedMeasure kNamed[] = {
     {"items-off-openings", itemsOffOpenings, Gives::yesNo},
     // wet.h
     {"shower-openings", showerOpenings},
-    {"shower-door-swings", showerDoorSwings, Gives::yesNo},
     {"seat-leaves-area", seatLeavesArea, Gives::area},
     {"seat-leaves-side", seatLeavesSide},
     {"wall-finishes", wallFinishes},

@@ -2,31 +2,12 @@
 
 #include <algorithm>
 
-#include "core/rules/checks/common.h"
+#include "core/rules/checks/shower_sides.h"
 
 namespace elbowroom::checks {
 
 namespace {
 using namespace literals;
-
-struct GlassSide {
-  Point left, right;  // ends as seen from outside the shower
-  Direction out;
-};
-
-GlassSide sideOf(const PlacedFixture& f, Side side) {
-  switch (side) {
-    case Side::front:
-      return {f.front.a, f.front.b, f.facing};
-    case Side::back:
-      return {f.right_side.a, f.left_side.a, f.facing.opposite()};
-    case Side::left:
-      return {f.left_side.a, f.left_side.b, leftOf(f)};
-    case Side::right:
-      return {f.right_side.b, f.right_side.a, rightOf(f)};
-  }
-  return {};
-}
 
 template <typename Each>
 void forDoors(const CheckInput& in, Each each) {
@@ -38,8 +19,8 @@ void forDoors(const CheckInput& in, Each each) {
 }
 
 Place doorOf(const PlacedFixture& f, const Pane& pane) {
-  const GlassSide side = sideOf(f, pane.side);
-  return lineFrom(side.left, side.right);
+  const Segment line = sideOf(f, pane.side).line;
+  return lineFrom(line.a, line.b);
 }
 
 }  // namespace
@@ -49,10 +30,10 @@ std::vector<Leaf> glassLeaves(const PlacedFixture& f) {
   if (!counts(f) || !isShower(f)) return leaves;
   for (const Pane& pane : f.fixture.glass) {
     if (!pane.door || !pane.hinge || pane.door_swing != Swing::out) continue;
-    const GlassSide side = sideOf(f, pane.side);
+    const Segment side = sideOf(f, pane.side).line;
     const bool left = *pane.hinge == Hand::left;
-    const Point hinge = left ? side.left : side.right;
-    const Direction closed = Direction::between(hinge, left ? side.right : side.left);
+    const Point hinge = left ? side.a : side.b;
+    const Direction closed = Direction::between(hinge, left ? side.b : side.a);
     leaves.push_back({hinge, *pane.door, closed, left ? -90_deg : 90_deg});
   }
   return leaves;
@@ -61,14 +42,15 @@ std::vector<Leaf> glassLeaves(const PlacedFixture& f) {
 std::vector<Measurement> showerDoorsOutward(const CheckInput& in) {
   std::vector<Measurement> found;
   forDoors(in, [&](const PlacedFixture& f, const Pane& pane) {
-    if (!pane.door_swing) return;
-    const bool out = *pane.door_swing == Swing::out;
-    if (found.empty() || found.back().subjects[0] != f.fixture.id) {
-      found.push_back({.subjects = {f.fixture.id}, .measured = out, .places = {doorOf(f, pane)}});
-    } else if (!out) {
-      found.back().measured = false;
-      found.back().places = {doorOf(f, pane)};
-    }
+    if (!pane.door_swing && !pane.hinge) return;
+    if (found.empty() || found.back().subjects[0] != f.fixture.id)
+      found.push_back({.subjects = {f.fixture.id}, .measured = true, .places = {doorOf(f, pane)}});
+    Measurement& m = found.back();
+    // One that opens inward decides, then one that may.
+    if (pane.door_swing == Swing::in)
+      m.measured = false, m.fact = {}, m.places = {doorOf(f, pane)};
+    else if (!pane.door_swing && m.measured == Quantity(true))
+      m.measured.reset(), m.fact = "glass.door_swing", m.places = {doorOf(f, pane)};
   });
   return found;
 }

@@ -11,7 +11,8 @@ namespace elbowroom::checks {
 // swing is not stated slide or are not known; they have no leaf.
 std::vector<Leaf> glassLeaves(const PlacedFixture&);
 
-// Yes: every hinged door opens outward. One per shower that has a door with a stated swing.
+// Yes: every hinged door opens outward. One per shower that has a hinged door; asked where a hinge side is stated
+// without a swing. A door that slides is left out.
 std::vector<Measurement> showerDoorsOutward(const CheckInput&);
 // Width of each glass door, a length.
 std::vector<Measurement> showerDoorWidths(const CheckInput&);

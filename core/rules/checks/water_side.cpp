@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "core/rules/checks/shower_sides.h"
+
 namespace elbowroom::checks {
 
 namespace {
@@ -12,8 +14,7 @@ constexpr Length kLongSide = 48_in;
 constexpr Length kWayIn = 12_in;
 
 bool worksWater(const WallItem& item) {
-  return item.kind == "control" || item.kind == "bath-spout" || item.kind == "spout" ||
-         item.kind == "shower-head" || item.kind == "tub-spout";
+  return item.kind == "control" || item.kind == "spout" || item.kind == "shower-head";
 }
 
 }  // namespace
@@ -40,21 +41,12 @@ std::optional<Hand> controlSide(const Layout& layout, const PlacedFixture& f) {
 
 WayIn wayInto(const Layout& layout, const PlacedFixture& shower) {
   const Obstacles others = obstaclesWhere(layout, [&](const PlacedFixture& o) { return &o != &shower; });
-  struct Way {
-    Side side;
-    Segment edge;
-    Direction out;
-    Length width;
-  };
-  const Way ways[] = {{Side::front, shower.front, shower.facing, shower.fixture.width},
-                      {Side::left, shower.left_side, leftOf(shower), shower.fixture.depth},
-                      {Side::right, shower.right_side, rightOf(shower), shower.fixture.depth}};
   WayIn widest;
-  for (const Way& way : ways) {
-    Length width = way.width;
-    for (const Pane& pane : shower.fixture.glass)
-      if (pane.side == way.side) width = pane.door.value_or(Length{});
-    if (way.side != Side::front && aheadOf(way.edge, way.out, layout, others).distance < kWayIn) continue;
+  for (const ShowerSide& way : sidesOf(shower)) {
+    if (way.side == Side::back) continue;
+    const Pane* pane = paneOf(shower.fixture, way.side);
+    const Length width = pane ? pane->door.value_or(Length{}) : way.length;
+    if (way.side != Side::front && aheadOf(way.line, way.out, layout, others).distance < kWayIn) continue;
     if (width > widest.width) widest = {way.side, width};
   }
   return widest;

@@ -11,7 +11,8 @@ std::optional<Hand> controlSide(const Layout&, const PlacedFixture&);
 // The stated side of a shower's seat; "back" is neither.
 std::optional<Hand> seatSide(const PlacedFixture&);
 
-// How a shower is entered: the widest way in through its front or an open side.
+// How a wheelchair enters a shower: the widest way in through its front or a side with room before it (wet.h has the
+// entries one can walk through).
 struct WayIn {
   Side side = Side::front;
   Length width;  // 0 when glass closes every side

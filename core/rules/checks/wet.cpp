@@ -1,7 +1,8 @@
 #include "core/rules/checks/wet.h"
 
 #include <algorithm>
-#include <array>
+
+#include "core/rules/checks/shower_sides.h"
 
 namespace elbowroom::checks {
 
@@ -13,20 +14,8 @@ constexpr Length kAtWall = 1_in;
 constexpr double kLargeSquareInches = 1300;  // IRC P2708.1 exception 2
 constexpr Length kNarrow = 25_in;
 
-struct SideOf {
-  Side side;
-  Segment line;
-  Direction outward;
-};
-std::array<SideOf, 4> sidesOf(const PlacedFixture& f) {
-  return {{{Side::front, f.front, f.facing},
-           {Side::left, f.left_side, leftOf(f)},
-           {Side::right, f.right_side, rightOf(f)},
-           {Side::back, {f.left_side.a, f.right_side.a}, f.facing.opposite()}}};
-}
-
-bool atWall(const Layout& layout, const SideOf& side) {
-  return !layout.room.empty() && clearAhead(side.line, side.outward, layout.room, {}).distance < kAtWall;
+bool atWall(const Layout& layout, const ShowerSide& side) {
+  return !layout.room.empty() && clearAhead(side.line, side.out, layout.room, {}).distance < kAtWall;
 }
 
 Measurement withFootprint(const PlacedFixture& f) {
@@ -95,15 +84,13 @@ bool takesShowers(const Layout& layout, const PlacedFixture& f) {
 
 std::vector<Entry> entriesOf(const Layout& layout, const PlacedFixture& f) {
   std::vector<Entry> entries;
-  for (const SideOf& side : sidesOf(f)) {
-    const auto pane = std::find_if(f.fixture.glass.begin(), f.fixture.glass.end(),
-                                   [&](const Pane& p) { return p.side == side.side; });
-    if (pane != f.fixture.glass.end()) {
-      if (pane->door) entries.push_back({side.line, side.outward, *pane->door});
+  for (const ShowerSide& side : sidesOf(f)) {
+    if (const Pane* pane = paneOf(f.fixture, side.side)) {
+      if (pane->door) entries.push_back({side.line, side.out, *pane->door});
       continue;
     }
     const bool open = f.fixture.glass.empty() ? side.side == Side::front : !atWall(layout, side);
-    if (open) entries.push_back({side.line, side.outward, distance(side.line.a, side.line.b)});
+    if (open) entries.push_back({side.line, side.out, side.length});
   }
   return entries;
 }
@@ -124,24 +111,6 @@ std::vector<Measurement> showerOpenings(const CheckInput& in) {
       m.places = {lineFrom(middle - (widest->width / 2) * along, middle + (widest->width / 2) * along)};
     }
     found.push_back(std::move(m));
-  }
-  return found;
-}
-
-std::vector<Measurement> showerDoorSwings(const CheckInput& in) {
-  std::vector<Measurement> found;
-  for (const PlacedFixture& f : in.layout.fixtures) {
-    if (!counts(f) || !isShower(f)) continue;
-    for (const SideOf& side : sidesOf(f))
-      for (const Pane& pane : f.fixture.glass) {
-        if (pane.side != side.side || !pane.door || (!pane.door_swing && !pane.hinge)) continue;
-        Measurement m{.subjects = {f.fixture.id}, .places = {lineFrom(side.line.a, side.line.b)}};
-        if (pane.door_swing)
-          m.measured = *pane.door_swing == Swing::out;
-        else
-          m.fact = "glass.door_swing";
-        found.push_back(std::move(m));
-      }
   }
   return found;
 }

@@ -26,9 +26,6 @@ std::vector<Entry> entriesOf(const Layout&, const PlacedFixture&);
 
 // Widest entry of each shower, a length.
 std::vector<Measurement> showerOpenings(const CheckInput&);
-// Yes: its hinged door opens outward. Asked where a hinge side is stated without a swing; a door that slides
-// is left out.
-std::vector<Measurement> showerDoorSwings(const CheckInput&);
 // Floor left beside a built-in seat of a rectangular shower: area, and narrowest side as a length. Only
 // showers with a stated seat. The plan does not say along which side the seat runs: not known where that
 // decides. A seat that folds up takes nothing. Where 1300 sq in are left the side's limit is 25 in (IRC

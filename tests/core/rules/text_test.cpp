@@ -101,9 +101,27 @@ TEST(Text, NotStatedSaysSo) {
   f.detail = "ceiling-not-stated";
   const FindingText text = shown(f);
   EXPECT_EQ(text.outcome, "Not stated");
-  EXPECT_EQ(text.headline, "Room: ceiling height is not known");
+  EXPECT_EQ(text.headline, "Room: ceiling height is not stated");
   EXPECT_EQ(text.needed, "at least 80\"");
   EXPECT_NE(text.detail.find("ceiling height"), std::string::npos);
+}
+
+TEST(Text, AYesOrNoThatIsNotStatedAsksInPlainWords) {
+  Finding f;
+  f.rule = "recess-in-bay";
+  f.book = "craft";
+  f.outcome = Outcome::unknown;
+  f.compare = Compare::isTrue;
+  f.limit = true;
+  f.fact = "studs";
+  EXPECT_EQ(shown(f).headline,
+            "Room: the plan does not say whether it stands between two studs, or a header is planned");
+  f.rule = "door-unlocks-outside";
+  f.fact = "only_bathroom";  // in the catalogue: its question
+  EXPECT_EQ(shown(f).headline,
+            "Room: the plan does not say: is this the only bathroom of the dwelling?");
+  f.fact = "";
+  EXPECT_NE(shown(f).headline.find("cannot be told yet"), std::string::npos);
 }
 
 TEST(Text, SourceAndGradeAreNamed) {

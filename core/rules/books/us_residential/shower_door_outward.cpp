@@ -1,4 +1,4 @@
-#include "core/rules/checks/wet.h"
+#include "core/rules/checks/shower_doors.h"
 
 namespace elbowroom::us_residential {
 
@@ -11,7 +11,7 @@ Rule showerDoorOutward() {
       .level = Level::required,
       .compare = Compare::isTrue,
       .limit = true,
-      .measure = checks::showerDoorSwings,
+      .measure = checks::showerDoorsOutward,
       .source = {.document = "IRC",
                  .edition = "edition not named",
                  .section = "P2708.1",
