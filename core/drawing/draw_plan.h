@@ -13,6 +13,7 @@ struct DrawStyle {
   bool labels = true;        // names in fixtures, door labels
   bool clear_zones = true;   // required clear floor in front of fixtures, thin dashed
   bool swings = true;
+  int most_numbers = 0;      // of findings beside one mark, "…" for the rest; 0: all of them
 };
 // Walls, openings, fixtures as the trade draws them, labels. No dimensions.
 DisplayList drawPlan(const Layout&, const DrawStyle&);

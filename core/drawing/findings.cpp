@@ -94,6 +94,7 @@ DisplayList drawFindingsAmid(const Report& report, Clutter drawn, const DrawStyl
     ElementId source;
     Point middle;
     std::string digits;
+    int count = 1;
   };
   std::vector<Marked> marked;
   const Length mark = style.mm.scaled(kMarkMm), text_height = style.mm.scaled(kMarkTextMm);
@@ -111,16 +112,22 @@ DisplayList drawFindingsAmid(const Report& report, Clutter drawn, const DrawStyl
     const auto same = std::find_if(marked.begin(), marked.end(), [&](const Marked& m) {
       return m.outcome == finding.outcome && m.quiet == quiet && distance(m.middle, middle) < mark * 3;
     });
-    if (same != marked.end())
-      same->digits += ", " + std::to_string(number);
-    else
+    if (same == marked.end()) {
       marked.push_back({finding.outcome, quiet, source, middle, std::to_string(number)});
+      continue;
+    }
+    ++same->count;
+    if (style.most_numbers == 0 || same->count <= style.most_numbers)
+      same->digits += ", " + std::to_string(number);
+    else if (same->count == style.most_numbers + 1)
+      same->digits += " \u2026";
   }
-  for (const auto& [outcome, quiet, source, middle, digits] : marked) {
+  for (const auto& [outcome, quiet, source, middle, digits, count] : marked) {
     const Length gap = style.mm.scaled(0.4), width = mark + gap + textWidth(digits, text_height, true);
     Point best = middle;
     double best_cost = -1;
-    for (int ring = 0; ring < 16 && best_cost != 0; ++ring) {
+    // A farther ring costs more than what is found already.
+    for (int ring = 0; ring < 16 && (best_cost < 0 || ring * 6 < best_cost); ++ring) {
       for (int i = 0; i < (ring == 0 ? 1 : 12); ++i) {
         const Point at = middle + mark.scaled(ring * 0.8) * Direction::fromAngle(Angle::fromDegrees(30 * i));
         const Box box{{at.x - mark / 2, at.y - mark / 2}, {at.x - mark / 2 + width, at.y + mark / 2}};

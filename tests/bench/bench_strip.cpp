@@ -85,12 +85,12 @@ void move(QWidget* widget, QPointF at, QEvent::Type type, Qt::MouseButton button
 template <typename At>
 void carry(benchmark::State& state, Session& session, QWidget* widget, At at, bool paint) {
   move(widget, at(0), QEvent::MouseButtonPress, Qt::LeftButton, Qt::LeftButton);
-  int step = 0;
+  int step = kPlaces / 4;  // far enough to be a drag
+  move(widget, at(step), QEvent::MouseMove, Qt::NoButton, Qt::LeftButton);
   for (auto _ : state) {
     step = (step + 1) % kPlaces;
     move(widget, at(step), QEvent::MouseMove, Qt::NoButton, Qt::LeftButton);
-    if (paint)
-      widget->repaint();
+    if (paint) widget->repaint();
   }
   if (!session.dragging()) state.SkipWithError("nothing was dragged");
   move(widget, at(step), QEvent::MouseButtonRelease, Qt::LeftButton, Qt::NoButton);

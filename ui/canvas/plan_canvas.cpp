@@ -73,6 +73,7 @@ DrawStyle PlanCanvas::style() const {
   style.mm = map_.fromPx(kPxPerMm);
   style.unit = unit();
   style.clear_zones = clear_zones_;
+  style.most_numbers = 3;
   return style;
 }
 
