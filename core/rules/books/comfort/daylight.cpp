@@ -12,10 +12,10 @@ Rule daylight() {
       .limit = Area::fromSquareInches(432),
       .measure = checks::daylight,
       .source = {.document = "IRC",
-                 .edition = "2012 and later",
+                 .edition = "edition not named",
                  .section = "R303.3",
-                 .read_at = "jfjm100.com guideline 26 and howtolookatahouse.com, 2022: 3 sq ft of glass; "
-                            "held here as advice also for a room with a fan"},
+                 .read_at = "homeownersnetwork.com on bathroom light and ventilation; engineerfix.com: 3 sq ft "
+                            "of glass; held here as advice also for a room with a fan"},
       .grade = Grade::verifiedSecondHand,
       .why = "Daylight shows a face as others see it.",
       .mends = {Mend::state},

@@ -16,7 +16,7 @@ Rule toiletRoughIn() {
       .source = {.document = "Usual rough-in of toilets",
                  .edition = "",
                  .section = "",
-                 .read_at = "a page on floor-plan allowances: 12 in from the finished wall to the middle "
+                 .read_at = "engineerfix.com on toilet rough-in: 12 in from the finished wall to the middle "
                             "of the flange is usual; 10 and 14 in exist"},
       .grade = Grade::verifiedSecondHand,
       .why = "Nearly every toilet is made for 12 inches, and for less there is little to choose from.",
