@@ -3,7 +3,7 @@
 
 #include <vector>
 
-#include "core/plan/layout.h"
+#include "core/drawing/draw_plan.h"
 
 namespace elbowroom {
 
@@ -27,5 +27,7 @@ struct DimensionGroup {
 };
 
 std::vector<DimensionGroup> dimensionGroups(const Layout&);
+// Their strings, stacked outwards without overlap: extension lines first, so that texts lie over them.
+DisplayList drawDimensionGroups(const std::vector<DimensionGroup>&, const DrawStyle&);
 
 }  // namespace elbowroom

@@ -107,6 +107,7 @@ LaidRow layRow(const DimensionRow& row, const std::vector<double>& crossings, co
     for (int lift = 1; !placed && lift < 6; ++lift) {
       if (free(middle, w, lift, mm)) caption.lift = lift, placed = true;
     }
+    if (!placed) continue;  // no place at all: one text across another would say less than none
     laid.captions.push_back(caption);
     const double reach = w / 2 + (room >= 0 ? 0 : 1.5 * mm);
     laid.low = std::min(laid.low, caption.middle - reach),
@@ -233,8 +234,7 @@ void drawExtensions(DisplayList& list, const LaidGroup& laid, const DrawStyle& s
 
 }  // namespace
 
-DisplayList drawDimensions(const Layout& layout, const DrawStyle& style) {
-  const std::vector<DimensionGroup> groups = dimensionGroups(layout);
+DisplayList drawDimensionGroups(const std::vector<DimensionGroup>& groups, const DrawStyle& style) {
   std::vector<Corners> taken;
   DisplayList lines, list;
   for (const DimensionGroup& group : groups) {
@@ -252,13 +252,18 @@ DisplayList drawDimensions(const Layout& layout, const DrawStyle& style) {
   }
   // Extension lines first: the halo of every text then lies over them.
   append(lines, std::move(list));
+  return lines;
+}
+
+DisplayList drawDimensions(const Layout& layout, const DrawStyle& style) {
+  DisplayList list = drawDimensionGroups(dimensionGroups(layout), style);
   for (const PlacedFixture& placed : layout.fixtures) {
     if (placed.fixture.status == Status::remove || placed.wall < 0) continue;
     const Length past = style.mm.scaled(1.5);
-    lines.push_back({LinePrim{placed.front_center, placed.front_center + past * placed.facing},
-                     Role::centreline, placed.fixture.id});
+    list.push_back({LinePrim{placed.front_center, placed.front_center + past * placed.facing},
+                    Role::centreline, placed.fixture.id});
   }
-  return lines;
+  return list;
 }
 
 }  // namespace elbowroom

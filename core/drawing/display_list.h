@@ -33,6 +33,10 @@ enum class Role {
   guide,            // snapping guide, canvas only
   selection,        // canvas only
   northMark, scaleBar, tableLine,
+  stud,     // dashed finest: a stud's edges behind the finish
+  backing,  // hatched, continuous narrow: blocking or plywood behind the finish
+  power,    // long-dashed short-dashed: zones that rules on wiring speak of
+  person,   // chain: eye, elbow and reach lines
   hidden            // dashed narrow: headers above, leaves in a pocket
 };
 

@@ -7,12 +7,12 @@ namespace elbowroom {
 namespace {
 
 struct Palette {
-  const char *paper, *ink, *soft, *wall, *shortfall, *close, *unknown, *selection, *guide;
+  const char *paper, *ink, *soft, *wall, *shortfall, *close, *unknown, *selection, *guide, *power, *person;
 };
 constexpr Palette kLight = {"#fbf8f1", "#211f1c", "#4a4640", "#3b3833", "#a33600",
-                            "#005a94", "#5a1450", "#0b63a8", "#8a2f78"};
+                            "#005a94", "#5a1450", "#0b63a8", "#8a2f78", "#7a5200", "#00665c"};
 constexpr Palette kDark = {"#201e1b", "#eee9de", "#bdb6a8", "#cdc6b8", "#ff9c70",
-                           "#84c5f4", "#f3d3ee", "#7dbcf5", "#e7a3da"};
+                           "#84c5f4", "#f3d3ee", "#7dbcf5", "#e7a3da", "#edc46a", "#86d8c8"};
 
 }  // namespace
 
@@ -20,7 +20,7 @@ Ink inkOf(Role role, bool dark) {
   const Palette& c = dark ? kDark : kLight;
   // Line kinds of ISO 128-2: 02 dashed, 08 long-dashed short-dashed, 09 long-dashed double-short-dashed.
   const std::vector<double> dashed{2.2, 1.1}, fine_dashed{1.6, 1.0}, dotted_chain{6, 1, 0.6, 1},
-      double_dotted_chain{6, 1, 0.6, 1, 0.6, 1};
+      short_chain{4, 1, 1.6, 1}, double_dotted_chain{6, 1, 0.6, 1, 0.6, 1};
   switch (role) {
     case Role::paper:
       return {0.5, c.ink, c.paper, {}};
@@ -74,6 +74,14 @@ Ink inkOf(Role role, bool dark) {
       return {0.18, c.ink, c.ink, {}};
     case Role::tableLine:
       return {0.18, c.soft, "", {}};
+    case Role::stud:
+      return {0.1, c.soft, "", fine_dashed};
+    case Role::backing:
+      return {0.13, c.soft, "", {}};
+    case Role::power:
+      return {0.18, c.power, c.power, short_chain};
+    case Role::person:
+      return {0.18, c.person, c.person, dotted_chain};
     case Role::hidden:
       return {0.18, c.ink, "", dashed};
   }

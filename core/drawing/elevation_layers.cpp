@@ -1,0 +1,148 @@
+#include <algorithm>
+
+#include "core/base/length_text.h"
+#include "core/drawing/elevation_parts.h"
+#include "core/people/body.h"
+#include "core/plan/bays.h"
+#include "core/plan/wall_catalogue.h"
+
+namespace elbowroom {
+namespace {
+
+constexpr double kLayerTextMm = 2.3;
+
+TextPrim layerText(const std::string& words, double x, double y, const DrawStyle& style) {
+  TextPrim text;
+  text.text = words;
+  text.height = style.mm.scaled(kLayerTextMm);
+  text.at = {Length::fromInches(x), Length::fromInches(y)};
+  text.v = AnchorV::middle;
+  text.halo = true;
+  return text;
+}
+
+// Height of a ceiling line at a place along it.
+double heightAt(const CeilingLine& line, double along) {
+  const auto& p = line.points;
+  for (std::size_t i = 1; i < p.size(); ++i) {
+    const double a = p[i - 1].along.inches(), b = p[i].along.inches();
+    if (along > b && i + 1 < p.size()) continue;
+    const double share = b > a ? std::clamp((along - a) / (b - a), 0.0, 1.0) : 0;
+    return p[i - 1].height.inches() + share * (p[i].height - p[i - 1].height).inches();
+  }
+  return p.empty() ? 0 : p.front().height.inches();
+}
+
+// From where to where along the wall a person's line matters.
+struct Reach {
+  double from = 1e9, to = -1e9;
+  void take(double a, double b) { from = std::min(from, a), to = std::max(to, b); }
+  bool any() const { return to > from; }
+};
+
+struct Concerned {
+  Reach eyes, elbows, hands;
+};
+
+Concerned concernedOn(const Layout& layout, std::size_t wall) {
+  Concerned on;
+  for (const PlacedWallItem& placed : layout.on_walls) {
+    if (placed.wall != static_cast<int>(wall) || placed.item.status == Status::remove) continue;
+    const double a = placed.from.inches(), b = placed.to.inches();
+    const WallKindInfo* info = findWallKind(placed.item.kind);
+    if (!info) continue;
+    if (info->use == WallUse::mirror || info->use == WallUse::lamp) on.eyes.take(a, b);
+    if (info->use == WallUse::shelf || info->use == WallUse::hook || info->use == WallUse::recess)
+      on.hands.take(a, b);
+  }
+  for (const PlacedFixture& placed : layout.fixtures) {
+    const bool basin =
+        placed.fixture.kind == FixtureKind::basin || placed.fixture.kind == FixtureKind::vanity;
+    if (!basin || placed.wall != static_cast<int>(wall) || placed.fixture.status == Status::remove) continue;
+    const WallFrame& frame = layout.walls[wall];
+    const double c = dot(placed.center - frame.from, frame.along).inches();
+    const double half = placed.fixture.width.inches() / 2;
+    on.elbows.take(c - half, c + half);
+  }
+  return on;
+}
+
+}  // namespace
+
+DisplayList drawStuds(const Layout& layout, std::size_t wall, double x) {
+  const auto studs = studsOf(layout, static_cast<int>(wall));
+  if (!studs) return {};
+  const CeilingLine ceiling = ceilingLineOf(layout, wall);
+  const double half = studWidth().inches() / 2, length = layout.walls[wall].length.inches();
+  Pen pen(elevationFrame(), layout.walls[wall].id);
+  for (const Stud& stud : *studs) {
+    for (const double at : {stud.at.inches() - half, stud.at.inches() + half})
+      if (at > 0 && at < length) pen.line(Role::stud, x + at, 0, x + at, heightAt(ceiling, at));
+  }
+  return pen.take();
+}
+
+DisplayList labelBays(const Layout& layout, std::size_t wall, double x, Clutter& taken, const DrawStyle& style) {
+  const auto bays = baysOf(layout, static_cast<int>(wall));
+  if (!bays) return {};
+  const CeilingLine ceiling = ceilingLineOf(layout, wall);
+  Pen pen(elevationFrame(), layout.walls[wall].id);
+  for (const WallSpan& bay : *bays) {
+    const std::string words =
+        style.unit == Unit::inches ? inchesText(bay.width()) : millimetresText(bay.width(), false);
+    TextPrim text = layerText(words, x + (bay.from + bay.to).inches() / 2, 0, style);
+    if (textWidth(words, text.height) + style.mm.scaled(1.5) > bay.width()) continue;
+    text.h = AnchorH::centre;
+    const double top = std::min(heightAt(ceiling, bay.from.inches()), heightAt(ceiling, bay.to.inches()));
+    // Under the ceiling, else just above the floor.
+    for (const double y : {top - 2 * style.mm.inches(), 2 * style.mm.inches()}) {
+      text.at.y = Length::fromInches(y);
+      const Box box = textBounds(text);
+      if (taken.costOf(box) >= kTextOverText) continue;
+      taken.addText(box);
+      pen.add(Role::note, text);
+      break;
+    }
+  }
+  return pen.take();
+}
+
+DisplayList drawPeopleLines(const Layout& layout, std::size_t wall, double x, Clutter& taken,
+                            const DrawStyle& style) {
+  const Concerned on = concernedOn(layout, wall);
+  const double length = layout.walls[wall].length.inches(), mm = style.mm.inches();
+  const CeilingLine ceiling = ceilingLineOf(layout, wall);
+  Pen pen(elevationFrame(), layout.walls[wall].id);
+  const auto line = [&](const Reach& reach, Length height, const std::string& words) {
+    if (!reach.any()) return;
+    const double a = std::max(0.0, reach.from - 6), b = std::min(length, reach.to + 6), y = height.inches();
+    if (y > ceiling.highest().inches()) return;
+    pen.line(Role::person, x + a, y, x + b, y);
+    // Beside the line, else on it, wherever no other text stands.
+    for (const double up : {0.0, 1.7, -1.7}) {
+      for (const double at : {b + 0.8 * mm, a - 0.8 * mm, a + 1 * mm, b - 1 * mm, (a + b) / 2}) {
+        TextPrim text = layerText(words, x + at, y + up * mm, style);
+        const bool left = at < a || (at <= b && at > (a + b) / 2 + 1e-9);
+        text.h = at == (a + b) / 2 ? AnchorH::centre : left ? AnchorH::right : AnchorH::left;
+        const Box box = textBounds(text);
+        if (box.low.x.inches() < x || box.high.x.inches() > x + length) continue;
+        if (taken.costOf(box) >= kTextOverText) continue;
+        taken.addText(box);
+        return pen.add(Role::person, text);
+      }
+    }
+  };
+  for (const Person& person : layout.settings.people) {
+    const auto words = [&](const char* what, Length at) {
+      return person.name + ": " + what + " " + lengthText(at, style.unit);
+    };
+    if (!person.chair) {
+      line(on.eyes, eyeHeight(person), words("eyes", eyeHeight(person)));
+      line(on.elbows, elbowHeight(person), words("elbow", elbowHeight(person)));
+    }
+    line(on.hands, reachUp(person), words("reach", reachUp(person)));
+  }
+  return pen.take();
+}
+
+}  // namespace elbowroom
