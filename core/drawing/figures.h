@@ -8,10 +8,13 @@ namespace elbowroom {
 
 // Cut walls with the openings and pockets left out, exterior lines and plumbing marks.
 DisplayList drawWalls(const Layout&, const DrawStyle&);
+// A thing on the ceiling, dashed, and what it is called.
+DisplayList drawCeilingItem(const PlacedCeilingItem&);
+std::string ceilingLabel(const PlacedCeilingItem&);
 // What a door's label says, one string per line: leaf and action, clear opening.
 std::vector<std::string> doorLabel(const Layout&, const PlacedOpening&, const DrawStyle&);
 std::vector<std::string> fixtureLabel(const PlacedFixture&);
-// Labels of fixtures and openings, placed where they cross least of `drawn`. Brief: openings by their id
+// Labels of fixtures, openings and things on the ceiling, placed where they cross least of `drawn`. Brief: openings by their id
 // alone.
 DisplayList drawLabels(const Layout&, const DisplayList& drawn, const DrawStyle&, bool brief = false);
 

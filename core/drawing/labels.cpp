@@ -131,6 +131,17 @@ std::vector<Candidate> nearOpening(const Layout& layout, const PlacedOpening& pl
   return candidates;
 }
 
+std::vector<Candidate> roundCeilingItem(const PlacedCeilingItem& placed, const DrawStyle& style) {
+  std::vector<Candidate> candidates;
+  const Point c = placed.item.at;
+  for (const double away : {2.0, 4.0, 7.0}) {
+    const Length up = placed.depth / 2 + style.mm.scaled(away), aside = placed.width / 2 + style.mm.scaled(away + 3);
+    for (const Point at : {Point{c.x, c.y - up}, Point{c.x, c.y + up}, Point{c.x + aside, c.y}, Point{c.x - aside, c.y}})
+      candidates.push_back({at, true, away});
+  }
+  return candidates;
+}
+
 std::string shortText(Length value, Unit unit) {
   return unit == Unit::inches ? inchesText(value) : millimetresText(value, false);
 }
@@ -185,6 +196,8 @@ DisplayList drawLabels(const Layout& layout, const DisplayList& drawn, const Dra
     if (!brief) wordings.push_back({doorLabel(layout, placed, style), 0});
     place(list, clutter, wordings, nearOpening(layout, placed, style), placed.opening.id, style);
   }
+  for (const PlacedCeilingItem& placed : layout.on_ceiling)
+    place(list, clutter, {{{ceilingLabel(placed)}, 0}}, roundCeilingItem(placed, style), placed.item.id, style);
   return list;
 }
 

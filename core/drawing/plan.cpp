@@ -8,6 +8,7 @@ DisplayList drawPlan(const Layout& layout, const DrawStyle& style) {
   DisplayList list = drawWalls(layout, style);
   for (const PlacedFixture& fixture : layout.fixtures) append(list, drawFixture(fixture, style));
   for (const PlacedOpening& opening : layout.openings) append(list, drawOpening(layout, opening, style));
+  for (const PlacedCeilingItem& item : layout.on_ceiling) append(list, drawCeilingItem(item));
   if (style.labels) append(list, drawLabels(layout, list, style));
   return list;
 }
