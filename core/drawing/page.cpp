@@ -118,7 +118,9 @@ DisplayList furnish(Paper paper, const TitleFacts& facts) {
     x -= cell.width;
     pen.line(Role::tableLine, x, f.y0, x, top);
     pen.text(x + 2, top - 4, cell.caption, kCaptionTextMm, Role::note);
-    pen.text(x + 2, top - 9, fitted(cell.value, 3.2, cell.width - 4, true), 3.2, Role::title, true);
+    double size = 3.2;  // a long name in smaller letters rather than cut
+    while (size > 2.5 && textWidthMm(cell.value, size, true) > cell.width - 4) size -= 0.1;
+    pen.text(x + 2, top - 9, fitted(cell.value, size, cell.width - 4, true), size, Role::title, true);
     pen.text(x + 2, top - 14, fitted(cell.more, 2.8, cell.width - 4), 2.8, Role::label);
   }
   const double room = x - f.x0 - 4;

@@ -1,6 +1,9 @@
 // Parts of a sheet, in millimetres of paper from the lower left corner.
 #pragma once
 
+#include <functional>
+
+#include "core/drawing/draw_elevation.h"
 #include "core/drawing/pen.h"
 #include "core/drawing/sheet.h"
 
@@ -56,6 +59,10 @@ DisplayList furnish(Paper, const TitleFacts&);
 // A list from plan lengths to paper: times `ratio`, then moved. Text heights and radii scale too.
 DisplayList toPaper(const DisplayList& plan, double ratio, Vector by);
 
+// The first of the usual named scales for which this holds, the preferred one before all others.
+// For details the larger ones come first.
+std::optional<Scale> firstScale(Unit, const std::function<bool(const Scale&)>& fits, bool detail = false);
+
 // Parts of makeSheets.
 struct PageContent {
   std::string name;  // "Plan"
@@ -65,6 +72,14 @@ struct PageContent {
 // The dimensioned plan, and the same plan with the findings on it instead of the dimensions.
 PageContent planPage(const Layout&, const Report&, Paper);
 PageContent findingsPlanPage(const Layout&, const Report&, Paper);
+// Every wall as an elevation, in the room's order; two on a page where both fit at the scale of the first.
+std::vector<PageContent> elevationPages(const Layout&, Paper, const StripLayers&);
+// One per mirror that is cut to measure: size, holes, what the fabricator's limits say against them.
+std::vector<PageContent> mirrorPages(const Layout&, Paper);
+// Backing, zones of wiring and the order of works, as tables.
+std::vector<PageContent> backingPages(const Layout&, Paper);
+std::vector<PageContent> wiringPages(const Layout&, Paper);
+std::vector<PageContent> orderPages(const Layout&, Paper);
 std::vector<PageContent> schedulePages(const Layout&, Paper);
 std::vector<PageContent> findingPages(const Layout&, const Report&, Paper);
 

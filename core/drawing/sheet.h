@@ -6,7 +6,7 @@
 #include <string_view>
 #include <vector>
 
-#include "core/drawing/draw_plan.h"
+#include "core/drawing/draw_elevation.h"
 
 namespace elbowroom {
 
@@ -31,12 +31,20 @@ struct Sheet {
   std::optional<Scale> scale; // unset on text sheets
   DisplayList content;
 };
+// Which pages are made; at least the plan.
+struct SheetChoice {
+  bool plan = true, elevations = true, mirrors = true, works = true, schedules = true, findings = true;
+  bool operator==(const SheetChoice&) const = default;
+};
 struct SheetInfo {
   std::string date;           // ISO, given by the caller (core reads no clock)
   Paper paper = Paper::letter;
+  StripLayers layers{.studs = true, .people = false, .backing = true, .electrical = false, .dimensions = true};  // of the elevations
+  SheetChoice choice = {};
 };
 // Sheet 1: the dimensioned plan with north mark, scale bar, door and fixture labels and title block; no findings
-// are drawn over its dimensions. Then the schedules; the Wish list once answered; the plan once more with findings,
+// are drawn over its dimensions. Then every wall as an elevation with what is on it, a cut sheet per mirror, the
+// backing, zones of wiring and order of works; the door, window and fixture schedules; the Wish list once it is answered; the plan once more with findings,
 // clear floor and the largest circle on it; and the findings list with measured, needed, source and grade, on as
 // many sheets as they need. The whole caution stands on every sheet's foot.
 // Every text lies inside the frame and no two texts overlap (tests/core/drawing holds this on all samples).

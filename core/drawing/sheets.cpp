@@ -4,20 +4,31 @@
 namespace elbowroom {
 
 std::vector<Sheet> makeSheets(const Layout& layout, const Report& report, const SheetInfo& info) {
-  std::vector<PageContent> schedules = schedulePages(layout, info.paper);
-  std::vector<PageContent> wishes = wishPages(layout, report, info.paper);
-  std::vector<PageContent> findings = findingPages(layout, report, info.paper);
-  findings.insert(findings.begin(), findingsPlanPage(layout, report, info.paper));
   std::vector<PageContent> pages;
-  pages.push_back(planPage(layout, report, info.paper));
-  for (auto* part : {&schedules, &wishes, &findings}) {
+  const auto add = [&](bool chosen, auto make) {
+    if (!chosen) return;
     int run = 1;  // pages of one name in a row: "Findings list", "Findings list 2", ...
-    for (std::size_t i = 0; i < part->size(); ++i) {
-      run = i > 0 && (*part)[i].name == (*part)[i - 1].name ? run + 1 : 1;
-      pages.push_back((*part)[i]);
-      if (run > 1) pages.back().name += " " + std::to_string(run);
+    std::string before;
+    for (PageContent& page : make()) {
+      run = page.name == before ? run + 1 : 1;
+      before = page.name;
+      if (run > 1) page.name += " " + std::to_string(run);
+      pages.push_back(std::move(page));
     }
-  }
+  };
+  using Pages = std::vector<PageContent>;
+  const SheetChoice& choice = info.choice;
+  add(choice.plan, [&] { return Pages{planPage(layout, report, info.paper)}; });
+  add(choice.elevations, [&] { return elevationPages(layout, info.paper, info.layers); });
+  add(choice.mirrors, [&] { return mirrorPages(layout, info.paper); });
+  add(choice.works, [&] { return backingPages(layout, info.paper); });
+  add(choice.works, [&] { return wiringPages(layout, info.paper); });
+  add(choice.works, [&] { return orderPages(layout, info.paper); });
+  add(choice.schedules, [&] { return schedulePages(layout, info.paper); });
+  add(choice.findings, [&] { return wishPages(layout, report, info.paper); });
+  add(choice.findings, [&] { return Pages{findingsPlanPage(layout, report, info.paper)}; });
+  add(choice.findings, [&] { return findingPages(layout, report, info.paper); });
+  if (pages.empty()) pages.push_back(planPage(layout, report, info.paper));
 
   std::vector<Sheet> sheets;
   TitleFacts facts;

@@ -21,7 +21,7 @@ namespace elbowroom::ui {
 class StripDriver : public ::testing::Test {
  protected:
   StripDriver() : session(hallBath()), strip(session) {
-    strip.resize(1300, 420);
+    strip.resize(1300, 442);  // the row of switches takes 22 of it
     strip.show();
     [[maybe_unused]] const bool shown = QTest::qWaitForWindowExposed(&strip);
     strip.setFocus();

@@ -108,6 +108,69 @@ TEST(Sheets, EveryTextIsReadableOnEveryPaperInBothUnits) {
   EXPECT_GT(seen, 100);
 }
 
+// Every layer at once is the most crowded that a person can ask for.
+TEST(Sheets, ElevationsAreReadableWithEveryLayer) {
+  int seen = 0;
+  for (NamedPlan& named : allPlans()) {
+    for (const Unit unit : {Unit::inches, Unit::millimetres}) {
+      named.plan.unit = unit;
+      for (std::size_t option = 0; option < named.plan.options.size(); ++option) {
+        const Layout layout = deriveLayout(named.plan, option);
+        for (const Paper paper : {Paper::letter, Paper::a3}) {
+          SheetInfo info{"2026-01-31", paper, {true, true, true, true, true}, {false, true, false, false, false, false}};
+          for (const Sheet& sheet : makeSheets(layout, Report{}, info)) {
+            ++seen;
+            expectReadable(sheet, named.name + "/" + std::to_string(option) + "/" + sheet.name);
+          }
+        }
+      }
+    }
+  }
+  EXPECT_GT(seen, 100);
+}
+
+TEST(Sheets, EveryWallHasItsElevation) {
+  for (const NamedPlan& named : allPlans()) {
+    const Layout layout = deriveLayout(named.plan, 0);
+    std::string all;
+    for (const Sheet& sheet : sheetsOf(named.plan, 0, Paper::letter))
+      if (sheet.name.find("elevation") != std::string::npos) {
+        std::string words = sheet.name;
+        std::replace(words.begin(), words.end(), ',', ' ');
+        all += " " + words + " ";
+        EXPECT_TRUE(sheet.scale.has_value()) << named.name << " " << sheet.name;
+      }
+    for (const WallFrame& wall : layout.walls)
+      EXPECT_NE(all.find(" " + wall.id.text + " "), std::string::npos) << named.name << ": " << wall.id.text << all;
+  }
+}
+
+// Boxes at 66 and 37 in of a mirror from 30 to 102 in, 38 to 96 in: holes at 36 and 7 in from its left edge; centres at
+// 63 in, 25 in above its lower edge.
+TEST(Sheets, AMirrorsOrderSaysWhereItsHolesAre) {
+  const Result<Plan> plan = loadPlan(std::string(SOURCE_DIR) + "/samples/family-walls.elbowroom");
+  ASSERT_TRUE(plan.ok());
+  for (const Sheet& sheet : sheetsOf(*plan, 1, Paper::tabloid)) {
+    if (sheet.name.find("Mirror order") == std::string::npos) continue;
+    EXPECT_TRUE(says(sheet, "72\" wide \u00d7 58\" high"));
+    EXPECT_TRUE(says(sheet, "centre 7\" from the left edge, 25\" from the lower edge"));
+    EXPECT_TRUE(says(sheet, "centre 36\" from the left edge"));
+    EXPECT_TRUE(says(sheet, "before this mirror is ordered"));
+    return;
+  }
+  ADD_FAILURE() << "no mirror order";
+}
+
+TEST(Sheets, OnlyTheChosenPagesAreMade) {
+  const Layout layout = deriveLayout(planOf(testing::kHallBath), 0);
+  SheetInfo info{"2026-01-31", Paper::letter, {}, {false, false, false, false, true, false}};
+  const std::vector<Sheet> schedules = makeSheets(layout, Report{}, info);
+  ASSERT_EQ(schedules.size(), 1u);
+  EXPECT_EQ(schedules[0].name, "P1 Schedules");
+  info.choice = {false, false, false, false, false, false};
+  EXPECT_EQ(makeSheets(layout, Report{}, info).size(), 1u);  // never an empty set
+}
+
 TEST(Sheets, EverySheetCarriesTheWholeCautionAndItsTitleBlock) {
   std::string caution;
   for (const std::string& line : cautionLines()) caution += (caution.empty() ? "" : " ") + line;
