@@ -1,6 +1,7 @@
 #include "ui/sheets/sheets_dialog.h"
 
 #include <QBoxLayout>
+#include <QCheckBox>
 #include <QComboBox>
 #include <QDate>
 #include <QFile>
@@ -52,7 +53,31 @@ SheetsDialog::SheetsDialog(Session& session, QWidget* parent) : QDialog(parent),
   side->addWidget(paper_);
   side->addSpacing(8);
   side->addWidget(scale_);
-  side->addSpacing(12);
+  side->addSpacing(8);
+  side->addWidget(new QLabel(tr("Pages"), this));
+  SheetChoice* pages = &info_.choice;
+  addChoice(side, pages, &SheetChoice::plan, "plan", tr("Plan"), tr("The dimensioned plan"));
+  addChoice(side, pages, &SheetChoice::elevations, "elevations", tr("Wall elevations"),
+            tr("Every wall seen from inside, with heights, distances and a list of what is on it"));
+  addChoice(side, pages, &SheetChoice::mirrors, "mirrors", tr("Mirror orders"),
+            tr("A cut sheet for each mirror: edges and holes"));
+  addChoice(side, pages, &SheetChoice::works, "works", tr("Backing, wiring, order"),
+            tr("Backing in the walls, zones of wiring and the order of works"));
+  addChoice(side, pages, &SheetChoice::schedules, "schedules", tr("Schedules"),
+            tr("Doors, windows and fixtures as tables"));
+  addChoice(side, pages, &SheetChoice::findings, "findings", tr("Findings"),
+            tr("The plan with its findings, and all of them with figure and source"));
+  side->addSpacing(4);
+  side->addWidget(new QLabel(tr("Elevations show"), this));
+  StripLayers* layers = &info_.layers;
+  addChoice(side, layers, &StripLayers::studs, "studs", tr("Studs"), tr("Studs and the clear bays between them"));
+  addChoice(side, layers, &StripLayers::backing, "backing", tr("Backing"),
+            tr("Where blocking or plywood is wanted, numbered as on its page"));
+  addChoice(side, layers, &StripLayers::people, "people", tr("People"),
+            tr("Eyes, elbows and reach of the people who use the room"));
+  addChoice(side, layers, &StripLayers::electrical, "electrical", tr("Zones of wiring"),
+            tr("Where receptacles, switches and lights may be or may not be"));
+  side->addSpacing(8);
   for (QPushButton* button : {pdf, svg, printer}) side->addWidget(button);
   side->addSpacing(8);
   side->addWidget(message_);
@@ -81,6 +106,24 @@ SheetsDialog::SheetsDialog(Session& session, QWidget* parent) : QDialog(parent),
   refresh();
 }
 
+template <typename Choice>
+void SheetsDialog::addChoice(QBoxLayout* column, Choice* choice, bool Choice::*which, const QString& key,
+                             const QString& label, const QString& tip) {
+  auto* box = new QCheckBox(label, this);
+  box->setObjectName(key);
+  box->setToolTip(tip);
+  box->setAccessibleDescription(tip);
+  const QString setting = QStringLiteral("sheets/") + key;
+  choice->*which = QSettings().value(setting, choice->*which).toBool();
+  box->setChecked(choice->*which);
+  connect(box, &QCheckBox::toggled, this, [this, choice, which, setting](bool on) {
+    choice->*which = on;
+    QSettings().setValue(setting, on);
+    refresh();
+  });
+  column->addWidget(box);
+}
+
 void SheetsDialog::showEvent(QShowEvent* event) {
   QDialog::showEvent(event);
   if (stale_) refresh();
@@ -88,14 +131,14 @@ void SheetsDialog::showEvent(QShowEvent* event) {
 
 void SheetsDialog::refresh() {
   stale_ = false;
-  const auto paper = static_cast<Paper>(paper_->currentData().toInt());
-  const SheetInfo info{QDate::currentDate().toString(Qt::ISODate).toStdString(), paper};
-  sheets_ = makeSheets(session_.layout(), session_.report(), info);
+  info_.paper = static_cast<Paper>(paper_->currentData().toInt());
+  info_.date = QDate::currentDate().toString(Qt::ISODate).toStdString();
+  sheets_ = makeSheets(session_.layout(), session_.report(), info_);
   view_->setSheets(&sheets_);
   QString words = sheets_.size() == 1 ? tr("1 sheet") : tr("%1 sheets").arg(sheets_.size());
   if (!sheets_.empty() && sheets_.front().scale)
-    words = tr("Plan at %1, %2").arg(QString::fromStdString(sheets_.front().scale->name), words);
-  else if (!session_.layout().room.empty())
+    words = tr("%1 at %2, %3").arg(info_.choice.plan ? tr("Plan") : tr("First sheet")).arg(QString::fromStdString(sheets_.front().scale->name), words);
+  else if (!session_.layout().room.empty() && info_.choice.plan)
     words = tr("The room does not fit this paper at any usual scale. Choose a larger paper.");
   scale_->setText(words);
 }

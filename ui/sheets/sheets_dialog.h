@@ -6,6 +6,7 @@
 #include "core/drawing/sheet.h"
 #include "ui/session/session.h"
 
+class QBoxLayout;
 class QComboBox;
 class QLabel;
 class QScrollArea;
@@ -32,6 +33,10 @@ class SheetsDialog : public QDialog {
   void refresh();
   void ask(bool pdf);
   void print();
+  // A check box per page or layer, remembered; `which` is the part of the choice that it sets.
+  template <typename Choice>
+  void addChoice(QBoxLayout* column, Choice* choice, bool Choice::*which, const QString& key, const QString& label,
+                 const QString& tip);
   QString suggestedName(const QString& suffix) const;
   Session& session_;
   QComboBox* paper_;
@@ -39,6 +44,7 @@ class SheetsDialog : public QDialog {
   QLabel* message_;
   SheetView* view_;
   std::vector<Sheet> sheets_;
+  SheetInfo info_;
   bool stale_ = false;  // the plan changed while the dialog was closed
 };
 

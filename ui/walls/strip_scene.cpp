@@ -48,11 +48,12 @@ class Fingerprint {
 
 }  // namespace
 
-std::vector<std::size_t> StripScene::rebuild(const Layout& layout, const Report& report, const DrawStyle& style) {
+std::vector<std::size_t> StripScene::rebuild(const Layout& layout, const Report& report, const DrawStyle& style,
+                                              const StripLayers& layers) {
   const std::vector<StripWall> before = std::move(drawing_.walls);
   const Box bounds_before = drawing_.bounds;
   const std::vector<OneWall> walls_before = std::move(walls_);
-  drawing_ = drawWallStrip(layout, style);
+  drawing_ = drawWallStrip(layout, style, layers);
   shown_.clear();
   walls_.assign(drawing_.walls.size(), {});
   const std::size_t common_before = common_.fingerprint, marks_before = mark_list_.fingerprint;

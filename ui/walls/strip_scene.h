@@ -24,7 +24,7 @@ class StripScene {
   };
 
   // Answers which walls look different from before; all of them when their places have changed.
-  std::vector<std::size_t> rebuild(const Layout&, const Report&, const DrawStyle&);
+  std::vector<std::size_t> rebuild(const Layout&, const Report&, const DrawStyle&, const StripLayers& = {});
 
   bool empty() const { return drawing_.walls.empty(); }
   const WallStripDrawing& drawing() const { return drawing_; }

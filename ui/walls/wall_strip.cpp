@@ -1,5 +1,6 @@
 #include "ui/walls/wall_strip.h"
 
+#include <QApplication>
 #include <QContextMenuEvent>
 #include <QHelpEvent>
 #include <QKeyEvent>
@@ -17,6 +18,7 @@
 #include "ui/look/look.h"
 #include "ui/session/selected.h"
 #include "ui/tray/tray.h"
+#include "ui/walls/strip_layers.h"
 #include "ui/walls/strip_menu.h"
 #include "ui/walls/strip_place.h"
 #include "ui/widgets/length_entry.h"
@@ -38,7 +40,10 @@ WallStrip::WallStrip(Session& session, QWidget* parent)
   setAccessibleName(tr("Wall strip"));
   setFrameShape(QFrame::NoFrame);
   setFocusPolicy(Qt::StrongFocus);
-  setMinimumHeight(90);
+  layers_ = new StripLayersBar(this);
+  setMinimumHeight(90 + layers_->sizeHint().height());
+  setViewportMargins(0, layers_->sizeHint().height(), 0, 0);
+  connect(layers_, &StripLayersBar::changed, this, &WallStrip::redraw);
   viewport()->setBackgroundRole(QPalette::Base);
   viewport()->setAutoFillBackground(true);
   viewport()->setMouseTracking(true);
@@ -67,13 +72,13 @@ void WallStrip::placeMap() {
 void WallStrip::redraw() {
   const Length ceiling = session_.option().room.ceiling.height.value_or(96_in);
   // Text keeps its size on screen, so the walls get the height that two lines of it leave.
-  const double text_px = 9.0 * kPxPerMm;
+  const double text_px = stripTextMm(layers_->layers()) * kPxPerMm;
   const double fit = std::max(0.3, (viewport()->height() - 2 * kPad - text_px) / std::max(12.0, ceiling.inches()));
   const double px_before = map_.px_per_inch;
   map_.px_per_inch = fit * zoom_;
   style_.mm = Length::fromInches(kPxPerMm / map_.px_per_inch);
   style_.unit = session_.plan().unit;
-  const std::vector<std::size_t> changed = scene_.rebuild(session_.layout(), session_.report(), style_);
+  const std::vector<std::size_t> changed = scene_.rebuild(session_.layout(), session_.report(), style_, layers_->layers());
   const QPointF origin_before = map_.origin;
   arrange();
   placeMap();
@@ -96,7 +101,10 @@ void WallStrip::arrange() {
   verticalScrollBar()->setRange(0, zoom_ > 1.001 ? std::max(0, height - viewport()->height()) : 0);
 }
 
-void WallStrip::resizeEvent(QResizeEvent*) { redraw(); }
+void WallStrip::resizeEvent(QResizeEvent*) {
+  layers_->setGeometry(0, 0, width(), layers_->sizeHint().height());
+  redraw();
+}
 
 void WallStrip::scrollContentsBy(int, int) {
   placeMap();
@@ -400,7 +408,9 @@ void WallStrip::keyPressEvent(QKeyEvent* event) {
 
 bool WallStrip::focusNextPrevChild(bool next) {
   // Tab walks the things on the walls and leaves the strip after the last one.
-  if (tool_ != &select_ || scene_.empty() || entry_->isVisible()) return QAbstractScrollArea::focusNextPrevChild(next);
+  const bool in_header = QApplication::focusWidget() && layers_->isAncestorOf(QApplication::focusWidget());
+  if (in_header || tool_ != &select_ || scene_.empty() || entry_->isVisible())
+    return QAbstractScrollArea::focusNextPrevChild(next);
   const std::vector<ElementId> order = scene_.inOrder();
   if (session_.selection().size() == 1 && *session_.selection().begin() == (next ? order.back() : order.front())) {
     session_.select({});

@@ -10,6 +10,7 @@
 namespace elbowroom::ui {
 
 class LengthEntry;
+class StripLayersBar;
 
 class WallStrip : public QAbstractScrollArea, public StripContext {
   Q_OBJECT
@@ -21,7 +22,7 @@ class WallStrip : public QAbstractScrollArea, public StripContext {
   ElementId thingAt(QPointF at) const;
   // Where a thing is drawn in the viewport (its first showing); null rectangle when it is not.
   QRectF placeOf(const ElementId& id) const;
-  QSize sizeHint() const override { return {600, 170}; }
+  QSize sizeHint() const override { return {600, 192}; }
 
   StripSelect& selectTool() { return select_; }
   // "wall:mirror": it follows the pointer until a click puts it down. Other payloads are the plan's.
@@ -96,6 +97,7 @@ class WallStrip : public QAbstractScrollArea, public StripContext {
   std::unique_ptr<Tool> placing_;
   Tool* tool_ = nullptr;
   LengthEntry* entry_ = nullptr;
+  StripLayersBar* layers_ = nullptr;
   double zoom_ = 1;
   QRect chosen_before_;
   std::optional<QPointF> panning_from_;
