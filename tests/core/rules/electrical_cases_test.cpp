@@ -151,7 +151,14 @@ TEST(ElectricalCases, T21RoomSmallerThanTheZone) {
   room.option().on_walls[0].wall = {"w"};
   room.option().on_walls[0].along = 10_in;  // 18 5/8 in from the bath
   EXPECT_EQ(outcome(room, "2023", "receptacle-off-water"), Outcome::shortfall);
-  // With 6 in more of room there is a legal place, and 30 in is too near.
+  // With a slanted wall opposite, the side wall is still not the farthest one.
+  TestRoom slanted(60, 60);
+  slanted.option().room.walls[2].from.y = 25_in;
+  slanted.add("b", FixtureKind::bath, "n", 30, 60, 30).height = 20_in;
+  slanted.add("v", FixtureKind::basin, "s", 45, 12, 8).height = 34_in;
+  receptacle(slanted, "w", 5, 44);
+  EXPECT_EQ(outcome(slanted, "2023", "receptacle-off-water"), Outcome::shortfall);
+  // With 7 in more of room there is a legal place, and 30 in is too near.
   TestRoom larger(60, 67);
   larger.add("b", FixtureKind::bath, "n", 30, 60, 30).height = 20_in;
   larger.add("v", FixtureKind::basin, "s", 20, 18, 14).height = 34_in;
@@ -383,6 +390,57 @@ TEST(ElectricalCases, WhatABathroomIs) {
   EXPECT_EQ(outcome(room, "2023", "receptacle-gfci"), Outcome::shortfall);
 }
 
+// The limits that are sizes of a measure, at 36 in and 1/16 in to either side.
+TEST(ElectricalCases, ThirtySixInchesOfASeatAndOfTheOldZone) {
+  for (const auto& [off, applies] : {std::pair{35.9375, true}, {36.0, false}, {36.0625, false}}) {
+    TestRoom room(200, 140);
+    room.add("b", FixtureKind::bath, "n", 170, 60, 30).height = 20_in;  // x 140 to 200
+    room.add("wc", FixtureKind::toilet, "n", 140 - 1.375 - off, 20, 28);
+    receptacle(room, "n", 140 - 1.375 - off, 20).facts["for_toilet_seat"] = true;  // behind the tank
+    EXPECT_EQ(outcome(room, "2023", "toilet-seat-receptacle"),
+              applies ? Outcome::shortfall : Outcome::notApplicable)
+        << off;
+    CeilingItem light;
+    light.id = {"l"};
+    light.kind = "light";
+    light.at = {in(140 - 3 - off), in(125)};
+    light.width = light.depth = 6_in;
+    light.facts["damp_listed"] = false;
+    room.option().on_ceiling.push_back(light);
+    EXPECT_EQ(outcome(room, "2008", "light-listed-zone"), applies ? Outcome::shortfall : Outcome::notApplicable)
+        << off;
+  }
+}
+
+// What a rule asks only in some editions (680.71 and 680.73 since 2011) or where a person chooses it.
+TEST(ElectricalCases, RulesThatComeWithASetting) {
+  TestRoom room(140, 90);
+  Fixture& bath = room.add("b", FixtureKind::bath, "n", 30, 60, 30);
+  bath.height = 20_in;
+  bath.facts["pumped"] = true;
+  bath.facts["own_circuit"] = false;
+  bath.facts["pump_gfci"] = false;
+  bath.facts["pump_receptacle"] = 20_in;
+  for (const char* rule : {"bath-pump-circuit", "bath-pump-gfci", "bath-pump-receptacle"}) {
+    EXPECT_EQ(outcome(room, "2023", rule), Outcome::shortfall) << rule;
+    EXPECT_EQ(outcome(room, "2011", rule), Outcome::shortfall) << rule;
+    EXPECT_EQ(outcome(room, "2008", rule), Outcome::notApplicable) << rule;
+  }
+  TestRoom counter(100, 90);
+  counter.add("v", FixtureKind::basin, "n", 50, 20, 18).height = 34_in;
+  receptacle(counter, "n", 64, 60);  // 26 in above
+  EXPECT_EQ(outcome(counter, "2023", "basin-receptacle-rise"), Outcome::notApplicable);
+  BookChoice choice;
+  choice.books = {kBook};
+  choice.settings[kBook]["counter"] = "20";
+  for (const Finding& f : check(deriveLayout(counter.plan(), 0), choice).findings) {
+    if (f.rule != "basin-receptacle-rise") continue;
+    EXPECT_EQ(f.outcome, Outcome::shortfall);
+    EXPECT_EQ(f.level, Level::advised);
+    EXPECT_NEAR(std::get<Length>(*f.short_by).inches(), 6, 1e-6);
+  }
+}
+
 // ---- the basin's width
 TEST(ElectricalCases, AWidthOfTheBasinThatDecidesIsAskedFor) {
   TestRoom room(200, 90);
@@ -413,16 +471,19 @@ TEST(ElectricalCases, WithoutAReceptacleItIsNotKnown) {
 
 // A low receptacle beside the toilet on the same wall does not count before the one at the counter.
 TEST(ElectricalCases, TheReceptacleAtTheCounterServesTheBasin) {
-  TestRoom room(140, 90);
-  Fixture& v = room.add("v", FixtureKind::vanity, "n", 30, 30, 21);
-  v.height = 34_in;
-  v.bowl_width = 16_in;
-  receptacle(room, "n", 48, 12).id = {"low"};
-  receptacle(room, "n", 58, 44).id = {"counter"};
-  const auto found = findings(room, "2023", "basin-receptacle-distance");
-  ASSERT_EQ(found.size(), 1u);
-  EXPECT_EQ(found[0].subjects[0].text, "counter");
-  EXPECT_EQ(outcome(room, "2023", "basin-receptacle-drop"), Outcome::clear);
+  for (const bool low_first : {true, false}) {
+    TestRoom room(140, 90);
+    Fixture& v = room.add("v", FixtureKind::vanity, "n", 30, 30, 21);
+    v.height = 34_in;
+    v.bowl_width = 16_in;
+    if (low_first) receptacle(room, "n", 48, 12).id = {"low"};
+    receptacle(room, "n", 58, 44).id = {"counter"};
+    if (!low_first) receptacle(room, "n", 48, 12).id = {"low"};
+    const auto found = findings(room, "2023", "basin-receptacle-distance");
+    ASSERT_EQ(found.size(), 1u);
+    EXPECT_EQ(found[0].subjects[0].text, "counter");
+    EXPECT_EQ(outcome(room, "2023", "basin-receptacle-drop"), Outcome::clear);
+  }
 }
 
 }  // namespace
