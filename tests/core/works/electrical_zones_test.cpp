@@ -52,7 +52,7 @@ TEST(ElectricalZones, ReceptaclesAtABath) {
   expectBox(on(zones, "w", kind)[0], 24, 120, 0, 96);
   EXPECT_TRUE(on(zones, "e", kind).empty());
   EXPECT_TRUE(on(zones, "s", kind).empty());
-  const ElectricalZone& z = on(zones, "n", kind)[0];
+  const ElectricalZone z = on(zones, "n", kind)[0];
   EXPECT_EQ(z.of, std::vector<ElementId>{{"bath"}});
   EXPECT_EQ(z.rule, "receptacle-off-water");
   EXPECT_EQ(z.source.section, "406.9(C)");
