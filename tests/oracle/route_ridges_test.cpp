@@ -34,7 +34,8 @@ class Ridges {
  public:
   explicit Ridges(const Scene& scene) {
     std::vector<Cgal::Segment_2> segments;
-    for (const Outline& ring : ringsOf(exactFloor(scene)))
+    const std::vector<FloorPiece> pieces = exactFloor(scene);
+    for (const Outline& ring : ringsOf(pieces))
       for (std::size_t i = 0; i < ring.size(); ++i) {
         const Point a = ring[i], b = ring[(i + 1) % ring.size()];
         segments.emplace_back(Cgal::Point_2(a.x.inches(), a.y.inches()),
@@ -46,13 +47,24 @@ class Ridges {
     for (auto face = graph.finite_faces_begin(); face != graph.finite_faces_end(); ++face) {
       const Cgal::Point_2 center = graph.primal(face);
       const Point p = at(center.x(), center.y());
-      bool free = contains(scene.room, p);
-      for (const Outline& thing : scene.things) free = free && !contains(thing, p);
+      const bool free = std::any_of(pieces.begin(), pieces.end(), [&](const FloorPiece& piece) {
+        return contains(piece.outer, p) && std::none_of(piece.holes.begin(), piece.holes.end(),
+                                                        [&](const Outline& h) { return contains(h, p); });
+      });
       if (!free) continue;
       double least = 1e300;
       for (const auto& s : segments) least = std::min(least, CGAL::squared_distance(center, s));
+      // In doubles a centre is now and then far from where its three sites are equally far; that is no node.
+      const double radius = std::sqrt(least);
+      bool true_center = true;
+      for (int k = 0; k < 3; ++k)
+        true_center = true_center && std::fabs(toSite(center, face->vertex(k)) - radius) < 1e-4;
+      if (!true_center) {
+        ++not_true;
+        continue;
+      }
       index[face] = static_cast<int>(nodes.size());
-      nodes.push_back({center, std::sqrt(least)});
+      nodes.push_back({center, radius});
     }
     necks_.resize(nodes.size());
     for (auto edge = graph.finite_edges_begin(); edge != graph.finite_edges_end(); ++edge) {
@@ -86,8 +98,14 @@ class Ridges {
     return best;
   }
   std::vector<Node> nodes;
+  int not_true = 0;
 
  private:
+  static double toSite(Cgal::Point_2 p, Graph::Vertex_handle vertex) {
+    const Graph::Site_2 site = vertex->site();
+    return std::sqrt(site.is_point() ? CGAL::squared_distance(p, site.point())
+                                     : CGAL::squared_distance(p, site.segment()));
+  }
   // The radius is least where the two sites face each other, if the edge passes there, else at an end.
   double neckBetween(const Graph::Site_2& p, const Graph::Site_2& q, int i, int j) const {
     const Node &a = nodes[static_cast<std::size_t>(i)], &b = nodes[static_cast<std::size_t>(j)];
@@ -132,15 +150,24 @@ TEST(WidestRoutesOracle, AgreeWithTheSegmentDelaunayGraph) {
   const char* asked = std::getenv("ELBOWROOM_ORACLE_ROOMS");
   const int rooms = std::max(1, asked ? std::atoi(asked) : 2000) / 4;
   Dice dice(77001);
-  int count = 0, necks = 0, shut = 0;
+  int count = 0, necks = 0, shut = 0, not_true = 0;
   double most_above = 0, most_below = 0;
   for (int i = 0; i < rooms; ++i) {
     const Scene scene = i % 2 ? parted(dice) : bathroom(dice);
     const Ridges ridges(scene);
+    not_true += ridges.not_true;
     std::vector<int> roomy;
     for (std::size_t k = 0; k < ridges.nodes.size(); ++k)
       if (ridges.nodes[k].radius > 1) roomy.push_back(static_cast<int>(k));
     if (roomy.size() < 2) continue;
+    // CGAL gives them in an order that changes from run to run.
+    std::sort(roomy.begin(), roomy.end(), [&](int a, int b) {
+      const auto key = [&](int k) {
+        const Node& node = ridges.nodes[static_cast<std::size_t>(k)];
+        return std::pair(std::llround(node.at.x() * 1e5), std::llround(node.at.y() * 1e5));
+      };
+      return key(a) < key(b);
+    });
     // The roomiest of a few, so that necks between decide.
     const auto pick = [&] {
       int best = -1;
@@ -182,8 +209,8 @@ TEST(WidestRoutesOracle, AgreeWithTheSegmentDelaunayGraph) {
       ASSERT_LE(width, truth + 0.001) << i << " " << k;
     }
   }
-  printf("%d routes (%d shut), %d decided by a neck; above by %.6f, below by %.6f in\n", count, shut, necks,
-         most_above, most_below);
+  printf("%d routes (%d shut), %d decided by a neck; above by %.6f, below by %.6f in; %d centres left out\n",
+         count, shut, necks, most_above, most_below, not_true);
   EXPECT_GT(necks, count / 20);
 }
 
