@@ -38,6 +38,11 @@ bool holdsWater(FixtureKind kind) {
   return kind == FixtureKind::shower || kind == FixtureKind::bath || kind == FixtureKind::freestandingBath;
 }
 
+bool hasDrain(FixtureKind kind) {
+  return kind != FixtureKind::cabinet && kind != FixtureKind::linenCloset && kind != FixtureKind::bench &&
+         kind != FixtureKind::heater;
+}
+
 std::span<const Status> allStatuses() {
   static constexpr std::array kStatuses{Status::keep, Status::move, Status::fresh, Status::remove};
   return kStatuses;

@@ -20,6 +20,7 @@ struct KindInfo {
 std::span<const KindInfo> fixtureKinds();
 const KindInfo& infoOf(FixtureKind);
 bool holdsWater(FixtureKind);  // a shower or a bath: what heads, controls and spouts belong to
+bool hasDrain(FixtureKind);    // is joined to water and waste pipes
 std::span<const Status> allStatuses();  // in the order in which forms offer them
 
 // A fixture of generic trade size (sizes and their grade: comfort.md section 12), placed at the origin.

@@ -105,20 +105,6 @@ std::string wordsOf(const Move& m, const Option& option, Unit unit, bool trying)
   return who;
 }
 
-bool hasDrain(const Option& option, const ElementId& id) {
-  const Fixture* f = findFixture(option, id);
-  if (f == nullptr) return false;
-  switch (f->kind) {
-    case FixtureKind::cabinet:
-    case FixtureKind::linenCloset:
-    case FixtureKind::bench:
-    case FixtureKind::heater:
-      return false;
-    default:
-      return true;
-  }
-}
-
 std::string meansOf(const Remedy& r, const Option& option) {
   const Move& m = r.move;
   const bool size = m.way == Mend::narrower || m.way == Mend::wider;
@@ -130,7 +116,7 @@ std::string meansOf(const Remedy& r, const Option& option) {
   if (size) return "means replacing what was to stay";
   const auto kept_with_drain = [&](const ElementId& id) {
     const Fixture* f = findFixture(option, id);
-    return f != nullptr && f->status == Status::keep && hasDrain(option, id);
+    return f != nullptr && f->status == Status::keep && hasDrain(f->kind);
   };
   if (m.way == Mend::raise || m.way == Mend::lower) return "means changing what was to stay";
   return kept_with_drain(m.moved) || kept_with_drain(m.other) ? "means moving the drain"

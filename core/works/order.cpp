@@ -4,6 +4,7 @@
 #include <map>
 #include <set>
 
+#include "core/plan/catalogue.h"
 #include "core/plan/wall_catalogue.h"
 #include "core/works/backing.h"
 
@@ -20,10 +21,6 @@ void note(Reasons& reasons, std::string_view step, const ElementId& id) {
   if (std::find(ids.begin(), ids.end(), id) == ids.end()) ids.push_back(id);
 }
 
-bool usesWater(FixtureKind k) {
-  return k != FixtureKind::cabinet && k != FixtureKind::linenCloset && k != FixtureKind::bench &&
-         k != FixtureKind::heater;
-}
 bool isWet(FixtureKind k) { return k == FixtureKind::shower || k == FixtureKind::bath; }
 
 void fixtureReasons(const Layout& layout, Reasons& reasons) {
@@ -31,7 +28,7 @@ void fixtureReasons(const Layout& layout, Reasons& reasons) {
     if (goes(f.status)) note(reasons, "demolish", f.id);
     if (!isNew(f.status)) continue;
     note(reasons, "fixtures", f.id);
-    if (usesWater(f.kind)) note(reasons, "rough-plumbing", f.id);
+    if (hasDrain(f.kind)) note(reasons, "rough-plumbing", f.id);
     if (isWet(f.kind)) {
       note(reasons, "waterproof", f.id);
       note(reasons, "tile", f.id);
