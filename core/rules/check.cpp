@@ -109,11 +109,15 @@ BookChoice choiceOf(const Plan& plan) {
 }
 
 Report check(const Layout& layout, const BookChoice& choice) {
+  Memo memo;
+  return check(layout, choice, memo);
+}
+
+Report check(const Layout& layout, const BookChoice& choice, Memo& memo) {
   Report report;
   report.figures = figuresOf(layout);
   const std::vector<checks::Around> around = checks::aroundOf(layout);
   const RulesInForce in_force(choice);
-  Memo memo;
   for (const RuleInForce& in : in_force.rules()) {
     for (Measurement& m : in.rule->measure(CheckInput{layout, report.figures, around, in.rule, memo})) {
       Finding f = findingOf(*in.rule, std::move(m), choice.site_tolerance);

@@ -1,5 +1,6 @@
 // Answers that several rules of one check ask for, each worked out once per check: a search of the floor, the
-// things that stand around a fixture. Lives as long as one check, which is single-threaded.
+// things that stand around a fixture. Belongs to one layout
+// and its figures; single-threaded.
 #pragma once
 
 #include <any>

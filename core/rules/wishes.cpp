@@ -139,8 +139,12 @@ std::string_view keyOf(WishStand stand) {
 }
 
 std::vector<WishState> wishStates(const Layout& layout, const Figures& figures) {
-  static const std::vector<checks::Around> kNone;  // no look asks what stands around a fixture
   Memo memo;
+  return wishStates(layout, figures, memo);
+}
+
+std::vector<WishState> wishStates(const Layout& layout, const Figures& figures, Memo& memo) {
+  static const std::vector<checks::Around> kNone;  // no look asks what stands around a fixture
   const CheckInput in{layout, figures, kNone, nullptr, memo};
   std::vector<WishState> states;
   for (const WishPoint& point : wishPoints()) states.push_back(wishes::stateOf(in, point.wished));

@@ -73,6 +73,8 @@ struct WishState {
 };
 // One per point, in the order of the list. Pure. `figures`: those of the layout.
 std::vector<WishState> wishStates(const Layout& layout, const Figures& figures);
+// `memo`: of a check of this layout, so that its searches are not made again.
+std::vector<WishState> wishStates(const Layout& layout, const Figures& figures, Memo& memo);
 
 struct WishCounts {
   int in_plan = 0, wanted = 0, left_out = 0, undecided = 0, not_applicable = 0;

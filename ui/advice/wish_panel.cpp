@@ -140,12 +140,8 @@ void WishPanel::answer(std::size_t row, std::optional<Wish> answer, const QStrin
 }
 
 void WishPanel::refresh() {
-  states_ = wishStates(session_.layout(), session_.report().figures);
-  const Option& option = session_.option();
-  for (std::size_t i = 0; i < rows_.size(); ++i) {
-    const auto at = option.wishes.find(std::string(rows_[i]->point().key));
-    rows_[i]->setState(states_[i], at == option.wishes.end() ? nullptr : &at->second, option);
-  }
+  states_ = wishStates(session_.layout(), session_.report().figures, session_.memo());
+  if (isVisible()) refreshRows();
   const int before = counts_.undecided;
   counts_ = countsOf(states_);
   QStringList parts{tr("%1 undecided").arg(counts_.undecided)};
@@ -156,6 +152,20 @@ void WishPanel::refresh() {
   if (summary_->text() != text) summary_->setText(text);
   empty_->setVisible(session_.layout().room.empty());
   if (counts_.undecided != before) emit undecidedChanged(counts_.undecided);
+}
+
+void WishPanel::refreshRows() {
+  const Option& option = session_.option();
+  for (std::size_t i = 0; i < rows_.size(); ++i) {
+    const auto at = option.wishes.find(std::string(rows_[i]->point().key));
+    rows_[i]->setState(states_[i], at == option.wishes.end() ? nullptr : &at->second, option);
+  }
+}
+
+// Rows behind another tab are not kept up while somebody drags.
+void WishPanel::showEvent(QShowEvent* event) {
+  refreshRows();
+  QWidget::showEvent(event);
 }
 
 }  // namespace elbowroom::ui

@@ -28,8 +28,12 @@ class WishPanel : public QWidget {
   void undecidedChanged(int count);
   void showWanted(const std::vector<elbowroom::ElementId>& elements, const elbowroom::Place& place);
 
+ protected:
+  void showEvent(QShowEvent*) override;
+
  private:
   void refresh();
+  void refreshRows();
   void answer(std::size_t row, std::optional<Wish> answer, const QString& label);
   void connectRow(std::size_t index);
 

@@ -24,7 +24,8 @@ void Session::recompute() {
   std::optional<Finding> lit;
   if (lit_ >= 0) lit = report_.findings[static_cast<std::size_t>(lit_)];
   layout_ = deriveLayout(plan(), option_);
-  report_ = check(layout_, choiceOf(plan()));
+  memo_ = {};
+  report_ = check(layout_, choiceOf(plan()), memo_);
   lit_ = -1;
   if (!lit) return;
   for (std::size_t i = 0; i < report_.findings.size() && lit_ < 0; ++i) {

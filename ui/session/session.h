@@ -23,6 +23,8 @@ class Session : public QObject {
   std::size_t optionIndex() const { return option_; }
   const Layout& layout() const { return layout_; }
   const Report& report() const { return report_; }
+  // What the check of this layout has searched for already.
+  Memo& memo() { return memo_; }
   const History& history() const { return history_; }
 
   // Applies the edit to the current option (its `option` is set here). A drag that nobody has ended is cancelled
@@ -99,6 +101,7 @@ class Session : public QObject {
   std::size_t option_ = 0;
   Layout layout_;
   Report report_;
+  Memo memo_;
   std::set<ElementId> selection_;
   Copies copied_;
   int lit_ = -1;

@@ -86,7 +86,7 @@ bool reachesStraight(const CheckInput& in) {
   });
 }
 
-bool reaches(const CheckInput& in) {
+bool searchWays(const CheckInput& in) {
   if (reachesStraight(in)) return true;
   for (const RouteFigure& r : routeFigures(in.layout)) {
     const auto at = std::find_if(in.layout.fixtures.begin(), in.layout.fixtures.end(),
@@ -95,6 +95,10 @@ bool reaches(const CheckInput& in) {
     if (!r.route.reachable || r.route.width < kRoute - kMetTolerance) return false;
   }
   return true;
+}
+
+bool reaches(const CheckInput& in) {
+  return in.memo.once("wide ways to fixtures", {}, [&] { return searchWays(in); });
 }
 
 }  // namespace
@@ -145,7 +149,7 @@ Sight slidingDoor(const CheckInput& in) {
 
 Sight timerSwitch(const CheckInput& in) {
   return anyOf(in.layout.on_walls, [](const PlacedWallItem& i) {
-    return isHere(i) && (i.item.kind == "timer-switch" || i.item.kind == "humidity-switch");
+    return checks::counts(i) && (i.item.kind == "timer-switch" || i.item.kind == "humidity-switch");
   });
 }
 
