@@ -14,7 +14,6 @@ using namespace literals;
 using enum ElectricalZoneKind;
 
 constexpr Length kNoCeiling = 96_in;  // as the Wall strip draws a wall without a stated ceiling
-constexpr Length kBeforeWall = 2_in;  // what stands this close before a wall is at it
 constexpr Length kStep = 1_in / 2, kFine = Length::nanometres(396'875);
 
 Length limitOf(const Rule& rule) {
@@ -56,7 +55,7 @@ std::vector<Stretch> refined(Stretch whole, In in) {
   return found;
 }
 
-// The part of a wall that a thing stands at, within kBeforeWall of it.
+// The part of a wall that a thing stands at, within checks::kBeforeWall of it.
 std::vector<Stretch> stretchAt(const WallFrame& wall, const Outline& thing) {
   Length low = wall.length, high;
   const auto take = [&](Point p) {
@@ -65,10 +64,10 @@ std::vector<Stretch> stretchAt(const WallFrame& wall, const Outline& thing) {
   };
   for (std::size_t i = 0, j = thing.size() - 1; i < thing.size(); j = i++) {
     const Length a = dot(thing[j] - wall.from, wall.inward), b = dot(thing[i] - wall.from, wall.inward);
-    if (b < kBeforeWall) take(thing[i]);
-    if ((a < kBeforeWall) != (b < kBeforeWall))
-      take(thing[j] + Vector{(thing[i] - thing[j]).dx.scaled((kBeforeWall - a) / (b - a)),
-                             (thing[i] - thing[j]).dy.scaled((kBeforeWall - a) / (b - a))});
+    if (b < checks::kBeforeWall) take(thing[i]);
+    if ((a < checks::kBeforeWall) != (b < checks::kBeforeWall))
+      take(thing[j] + Vector{(thing[i] - thing[j]).dx.scaled((checks::kBeforeWall - a) / (b - a)),
+                             (thing[i] - thing[j]).dy.scaled((checks::kBeforeWall - a) / (b - a))});
   }
   low = std::max(low, Length{}), high = std::min(high, wall.length);
   // A thing at the neighbour wall touches this one in a corner only.

@@ -22,10 +22,6 @@ constexpr Length kBarelyOff = Length::nanometres(25'400);
 
 using Item = PlacedWallItem;
 
-bool countsOnWall(const Item& i) { return i.wall >= 0 && i.item.status != Status::remove; }
-Length centreOf(const Item& i) { return (i.bottom + i.top) / 2; }
-Point middleOf(const Item& i) { return midpoint(i.left, i.right); }
-Place placeOf(const Item& i) { return lineFrom(i.left, i.right); }
 bool hasWater(const PlacedFixture& f) { return counts(f) && (isShower(f) || isBath(f)); }
 const WallFrame& wallOf(const CheckInput& in, const Item& i) {
   return in.layout.walls[static_cast<std::size_t>(i.wall)];
@@ -67,7 +63,8 @@ std::optional<TautWay> wayFromSides(const CheckInput& in, const PlacedFixture& f
                                     const std::vector<Segment>& screens) {
   std::optional<TautWay> best;
   for (const FixtureSide& side : sidesOf(in.layout, f))
-    if (side.open() && !(best && gapBetween(Segment{at, at}, side.line).distance >= best->length)) best = shorter(best, tautWay(at, side.line, in.layout.room, screens));
+    if (side.open() && !(best && gapBetween(Segment{at, at}, side.line).distance >= best->length))
+      best = shorter(best, tautWay(at, side.line, in.layout.room, screens));
   return best;
 }
 
@@ -79,8 +76,31 @@ std::vector<Place> placesAlong(const TautWay& way) {
 }
 
 bool forTowels(const Item& i) {
-  return countsOnWall(i) &&
-         (is(i.item, WallUse::rail) || is(i.item, WallUse::hook) || i.item.kind == "towel-heater");
+  return counts(i) && (is(i.item, WallUse::rail) || is(i.item, WallUse::hook) || i.item.kind == "towel-heater");
+}
+
+struct Reached {
+  const Item* item = nullptr;
+  std::optional<TautWay> way;
+};
+
+// The thing on a wall, of those wanted, with the shortest way.
+template <typename Wanted, typename Way>
+Reached nearestOf(const CheckInput& in, Wanted wanted, Way way) {
+  Reached nearest;
+  for (const Item& i : in.layout.on_walls) {
+    if (!wanted(i)) continue;
+    auto one = way(i);
+    if (one && !(nearest.way && one->length >= nearest.way->length)) nearest = {&i, std::move(one)};
+  }
+  return nearest;
+}
+
+Measurement reaching(const Item& i, const PlacedFixture& f, const TautWay& way, Length limit) {
+  return {.subjects = {i.item.id, f.fixture.id},
+          .measured = way.length,
+          .places = placesAlong(way),
+          .limit = limit};
 }
 
 template <typename Wanted, typename From>
@@ -91,20 +111,9 @@ std::vector<Measurement> towels(const CheckInput& in, Wanted wanted, From from) 
   const std::vector<Segment> screens = screensOf(in);
   for (const PlacedFixture& f : in.layout.fixtures) {
     if (!wanted(f)) continue;
-    std::optional<TautWay> best;
-    const Item* nearest = nullptr;
-    for (const Item& i : in.layout.on_walls) {
-      if (!forTowels(i)) continue;
-      const auto way = from(f, middleOf(i), screens);
-      if (!way || (best && way->length >= best->length)) continue;
-      best = way;
-      nearest = &i;
-    }
-    if (!best) continue;
-    found.push_back({.subjects = {nearest->item.id, f.fixture.id},
-                     .measured = best->length,
-                     .places = placesAlong(*best),
-                     .limit = reachOf(in, false)});
+    const Reached nearest =
+        nearestOf(in, forTowels, [&](const Item& i) { return from(f, middleOf(i), screens); });
+    if (nearest.way) found.push_back(reaching(*nearest.item, f, *nearest.way, reachOf(in, false)));
   }
   return found;
 }
@@ -123,10 +132,10 @@ SprayBand sprayFromCeiling(Length z) {
 std::vector<Measurement> controlsOutOfSpray(const CheckInput& in) {
   std::vector<Measurement> found;
   for (const Item& control : in.layout.on_walls) {
-    if (control.item.kind != "control" || !countsOnWall(control) || !fixtureOf(in, control.item.shower)) continue;
+    if (control.item.kind != "control" || !counts(control) || !fixtureOf(in, control.item.shower)) continue;
     Measurement m{.subjects = {control.item.id}, .places = {placeOf(control)}};
     for (const Item& head : in.layout.on_walls) {
-      if (head.item.kind != "shower-head" || !countsOnWall(head) || head.item.shower != control.item.shower) continue;
+      if (head.item.kind != "shower-head" || !counts(head) || head.item.shower != control.item.shower) continue;
       const Length z = centreOf(head) - centreOf(control);
       if (z <= Length{}) continue;
       const WallFrame& wall = wallOf(in, head);
@@ -154,15 +163,12 @@ std::vector<Measurement> controlsOutOfSpray(const CheckInput& in) {
 std::vector<Measurement> controlsFromOutside(const CheckInput& in) {
   std::vector<Measurement> found;
   if (in.layout.room.empty()) return found;
+  const std::vector<Segment> screens = screensOf(in);
   for (const Item& i : in.layout.on_walls) {
-    const PlacedFixture* f = i.item.kind == "control" && countsOnWall(i) ? fixtureOf(in, i.item.shower) : nullptr;
+    const PlacedFixture* f = i.item.kind == "control" && counts(i) ? fixtureOf(in, i.item.shower) : nullptr;
     if (f == nullptr) continue;
-    const auto way = wayFromSides(in, *f, middleOf(i), screensOf(in));
-    if (!way) continue;
-    found.push_back({.subjects = {i.item.id, f->fixture.id},
-                     .measured = way->length,
-                     .places = placesAlong(*way),
-                     .limit = reachOf(in, false)});
+    const auto way = wayFromSides(in, *f, middleOf(i), screens);
+    if (way) found.push_back(reaching(i, *f, *way, reachOf(in, false)));
   }
   return found;
 }
@@ -174,7 +180,7 @@ std::vector<Measurement> headsOverTallest(const CheckInput& in) {
     if (!p.chair && (!tallest || p.stature > tallest->stature)) tallest = &p;
   if (!tallest) return found;
   for (const Item& i : in.layout.on_walls) {
-    if (i.item.kind != "shower-head" || !countsOnWall(i)) continue;
+    if (i.item.kind != "shower-head" || !counts(i)) continue;
     const bool fits = i.bottom >= tallest->stature;
     found.push_back({.subjects = {i.item.id},
                      .measured = i.bottom,
@@ -190,7 +196,7 @@ std::vector<Measurement> hosesReachCorners(const CheckInput& in) {
   if (in.layout.room.empty()) return found;
   const std::vector<Segment> screens = screensOf(in);
   for (const Item& i : in.layout.on_walls) {
-    const PlacedFixture* f = i.item.kind == "hand-spray" && countsOnWall(i) ? fixtureOf(in, i.item.shower) : nullptr;
+    const PlacedFixture* f = i.item.kind == "hand-spray" && counts(i) ? fixtureOf(in, i.item.shower) : nullptr;
     if (f == nullptr) continue;
     std::optional<TautWay> farthest;
     for (const Point& corner : f->footprint) {
@@ -215,27 +221,18 @@ std::vector<Measurement> switchesOutOfReach(const CheckInput& in) {
   std::vector<Measurement> found;
   if (in.layout.room.empty()) return found;
   const std::vector<Segment> screens = screensOf(in);
+  const auto concerns = [](const Item& i) {
+    return is(i.item, WallUse::control) && counts(i) && !yesNo(i.item.facts, "shower_assembly").value_or(false);
+  };
   for (const PlacedFixture& f : in.layout.fixtures) {
     if (!hasWater(f)) continue;
-    std::optional<TautWay> best;
-    const Item* nearest = nullptr;
-    for (const Item& i : in.layout.on_walls) {
-      if (!is(i.item, WallUse::control) || !countsOnWall(i)) continue;
-      if (yesNo(i.item.facts, "shower_assembly").value_or(false)) continue;
-      std::optional<TautWay> way;
-      if (gapFromPoint(middleOf(i), f.footprint).distance <= kAtWall)
-        way = TautWay{Length{}, {middleOf(i), middleOf(i) + kBarelyOff * wallOf(in, i).inward}};
-      else
-        way = wayFromSides(in, f, middleOf(i), screens);
-      if (!way || (best && way->length >= best->length)) continue;
-      best = way;
-      nearest = &i;
-    }
-    if (!best) continue;
-    found.push_back({.subjects = {nearest->item.id, f.fixture.id},
-                     .measured = best->length,
-                     .places = placesAlong(*best),
-                     .limit = reachOf(in, true)});
+    const Reached nearest = nearestOf(in, concerns, [&](const Item& i) -> std::optional<TautWay> {
+      const Point at = middleOf(i);
+      if (gapFromPoint(at, f.footprint).distance <= kAtWall)
+        return TautWay{Length{}, {at, at + kBarelyOff * wallOf(in, i).inward}};
+      return wayFromSides(in, f, at, screens);
+    });
+    if (nearest.way) found.push_back(reaching(*nearest.item, f, *nearest.way, reachOf(in, true)));
   }
   return found;
 }

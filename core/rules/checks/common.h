@@ -6,6 +6,7 @@
 namespace elbowroom::checks {
 
 inline bool counts(const PlacedFixture& f) { return f.fixture.status != Status::remove; }
+inline bool counts(const PlacedWallItem& i) { return i.wall >= 0 && i.item.status != Status::remove; }
 inline bool isToilet(const PlacedFixture& f) {  // the texts treat a bidet as they treat a toilet
   return f.fixture.kind == FixtureKind::toilet || f.fixture.kind == FixtureKind::bidet;
 }
@@ -27,6 +28,10 @@ ElementId idOf(const Layout&, const Ahead&);
 
 inline Place pointAt(Point p) { return {Place::Kind::point, {p}}; }
 inline Place lineFrom(Point a, Point b) { return {Place::Kind::line, {a, b}}; }
+// A thing on a wall: its middle on the plan, its centreline above the finished floor, its width along the wall.
+inline Point middleOf(const PlacedWallItem& i) { return midpoint(i.left, i.right); }
+inline Length centreOf(const PlacedWallItem& i) { return (i.bottom + i.top) / 2; }
+inline Place placeOf(const PlacedWallItem& i) { return lineFrom(i.left, i.right); }
 std::vector<Place> across(const Circle&);  // a measured diameter
 // The strip before `front` between the two distances straight ahead.
 Place stripBetween(Segment front, Direction ahead, Length near, Length far);

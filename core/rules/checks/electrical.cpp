@@ -29,14 +29,14 @@ Served servedOf(const Layout& layout, const std::vector<const Item*>& receptacle
   int best_suit = -1;
   for (const Item* i : receptacles) {
     const int suit = suitOf(layout, *best.bowl.fixture, *i);
-    const Gap gap = gapFromPoint(boxOf(*i), best.bowl.least);
+    const Gap gap = gapFromPoint(middleOf(*i), best.bowl.least);
     if (suit < best_suit || (suit == best_suit && gap.distance >= best.least.distance)) continue;
     best_suit = suit;
     best.by = i;
     best.beside = suit > 0;
     best.least = gap;
   }
-  if (best.by != nullptr) best.most = gapFromPoint(boxOf(*best.by), best.bowl.most);
+  if (best.by != nullptr) best.most = gapFromPoint(middleOf(*best.by), best.bowl.most);
   return best;
 }
 
@@ -64,7 +64,7 @@ std::vector<Measurement> eachBasin(const CheckInput& in, bool asks, Make make) {
         m.detail = "receptacle-not-placed";
       } else {
         m.subjects = {served.by->item.id, f.fixture.id};
-        m.places = {lineFrom(boxOf(*served.by), served.least.to)};
+        m.places = {lineFrom(middleOf(*served.by), served.least.to)};
         make(m, served);
       }
       found.push_back(std::move(m));
@@ -157,7 +157,7 @@ std::vector<Measurement> basinReceptaclesAcross(const CheckInput& in) {
   std::vector<Measurement> found = eachBasin(in, false, [&](Measurement& m, const Served& s) {
     const PlacedFixture& f = *s.bowl.fixture;
     const auto along = [&](Point p) { return dot(p - f.center, rightOf(f)); };
-    const Length at = along(boxOf(*s.by)), bowl = along(centroidOf(s.bowl.least));
+    const Length at = along(middleOf(*s.by)), bowl = along(centroidOf(s.bowl.least));
     m.measured = true;
     for (const Bowl& other : bowlsOf(f)) {
       const Length between = along(centroidOf(other.least));
@@ -224,7 +224,7 @@ std::vector<Measurement> panelsElsewhere(const CheckInput& in) {
   Measurement m = ofRoom(in);
   m.measured = true;
   for (const Item& i : in.layout.on_walls) {
-    if (i.wall < 0 || i.item.status == Status::remove || i.item.kind != "breaker-panel") continue;
+    if (!counts(i) || i.item.kind != "breaker-panel") continue;
     m = {.subjects = {i.item.id}, .measured = false, .places = {lineFrom(i.left, i.right)}};
   }
   return {m};

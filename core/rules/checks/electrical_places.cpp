@@ -38,12 +38,10 @@ int nearestWall(const Layout& layout, Point p) {
 std::vector<const PlacedWallItem*> receptaclesOf(const Layout& layout) {
   std::vector<const PlacedWallItem*> found;
   for (const PlacedWallItem& i : layout.on_walls)
-    if (i.wall >= 0 && i.item.status != Status::remove && is(i.item, WallUse::receptacle))
-      found.push_back(&i);
+    if (counts(i) && is(i.item, WallUse::receptacle)) found.push_back(&i);
   return found;
 }
 
-Point boxOf(const PlacedWallItem& i) { return midpoint(i.left, i.right); }
 Length boxHeightOf(const PlacedWallItem& i) { return i.bottom + boxUp(i.item); }
 
 bool isBathroom(const Layout& layout) {

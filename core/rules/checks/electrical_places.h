@@ -7,14 +7,16 @@
 
 namespace elbowroom::checks {
 
+// What stands this close before a wall's face is at the wall.
+inline constexpr Length kBeforeWall = Length::nanometres(50'800'000);  // 2 in
+
 inline bool takesWater(const PlacedFixture& f) {
   return counts(f) && (isBath(f) || isShower(f)) && !f.footprint.empty();
 }
 
 // Receptacles that are on a wall and stay.
 std::vector<const PlacedWallItem*> receptaclesOf(const Layout&);
-// Centre of its box, on the plan and above the finished floor.
-Point boxOf(const PlacedWallItem&);
+// Centre of its box above the finished floor.
 Length boxHeightOf(const PlacedWallItem&);
 
 // A room with a basin and a toilet, bath or shower, or stated to be the compartment of one: what the

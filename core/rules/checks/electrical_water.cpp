@@ -12,9 +12,6 @@ namespace {
 using namespace literals;
 using Item = PlacedWallItem;
 
-// What stands this close before a wall's face is in the space in front of it.
-constexpr Length kBeforeWall = 2_in;
-
 Length size(const CheckInput& in, std::size_t i) {
   return in.rule != nullptr && in.rule->sizes.size() > i ? in.rule->sizes[i] : Length{};
 }
@@ -67,7 +64,7 @@ const PlacedFixture* toiletOf(const Layout& layout, const Item& i) {
   Length least;
   for (const PlacedFixture& f : layout.fixtures) {
     if (!counts(f) || f.fixture.kind != FixtureKind::toilet) continue;
-    const Length gap = gapFromPoint(boxOf(i), f.footprint).distance;
+    const Length gap = gapFromPoint(middleOf(i), f.footprint).distance;
     if (best == nullptr || gap < least) best = &f, least = gap;
   }
   return best;
@@ -83,7 +80,7 @@ bool mayServeSeat(const Layout& layout, const Item& i, const PlacedFixture& wate
   const bool behind = i.wall == toilet->wall &&
                       (across(i.left) > Length{} ? std::min(across(i.left), across(i.right)) >= tank
                                                  : std::max(across(i.left), across(i.right)) <= -tank);
-  const bool other_side = (across(boxOf(i)) > Length{}) != (across(centroidOf(water.footprint)) > Length{});
+  const bool other_side = (across(middleOf(i)) > Length{}) != (across(centroidOf(water.footprint)) > Length{});
   return behind || other_side;
 }
 
@@ -176,11 +173,11 @@ std::vector<Light> lightsOf(const Layout& layout) {
     if (c.item.kind == "light")
       found.push_back({c.item.id, &c.item.facts, c.outline, c.item.at, lengthOf(c.item.facts, "lower_edge")});
   for (const Item& i : layout.on_walls) {
-    if (i.wall < 0 || i.item.status == Status::remove || !is(i.item, WallUse::lamp)) continue;
+    if (!counts(i) || !is(i.item, WallUse::lamp)) continue;
     const Vector before =
         std::max(i.depth, kBeforeWall) * layout.walls[static_cast<std::size_t>(i.wall)].inward;
     found.push_back(
-        {i.item.id, &i.item.facts, {i.left, i.left + before, i.right + before, i.right}, boxOf(i), i.bottom});
+        {i.item.id, &i.item.facts, {i.left, i.left + before, i.right + before, i.right}, middleOf(i), i.bottom});
   }
   return found;
 }
@@ -259,7 +256,7 @@ std::vector<Measurement> receptaclesAtToilets(const CheckInput& in) {
         .subjects = {f.fixture.id}, .places = {pointAt(f.center)}, .detail = "receptacle-not-placed"};
     Length least;
     for (const Item* i : receptaclesOf(in.layout)) {
-      const Gap gap = gapFromPoint(boxOf(*i), f.footprint);
+      const Gap gap = gapFromPoint(middleOf(*i), f.footprint);
       if (m.measured && gap.distance >= least) continue;
       least = gap.distance;
       m = {.subjects = {i->item.id, f.fixture.id}, .measured = least, .places = {lineFrom(gap.from, gap.to)}};
@@ -369,7 +366,7 @@ std::vector<Measurement> switchesNotInWater(const CheckInput& in) {
   const bool water = std::any_of(in.layout.fixtures.begin(), in.layout.fixtures.end(), takesWater);
   if (!water) return found;
   for (const Item& i : in.layout.on_walls) {
-    if (i.wall < 0 || i.item.status == Status::remove || !is(i.item, WallUse::control)) continue;
+    if (!counts(i) || !is(i.item, WallUse::control)) continue;
     Measurement m{.subjects = {i.item.id}, .measured = true, .places = {lineFrom(i.left, i.right)}};
     for (const PlacedFixture& f : in.layout.fixtures) {
       if (!takesWater(f) || !isIn(in, i, f)) continue;

@@ -16,9 +16,7 @@ using Item = PlacedWallItem;
 
 constexpr Length kAtBasin = 36_in;  // guideline 24
 
-bool countsOnWall(const Item& i) { return i.wall >= 0 && i.item.status != Status::remove; }
-bool isRecess(const Item& i) { return countsOnWall(i) && is(i.item, WallUse::recess) && i.recessed; }
-Place placeOf(const Item& i) { return lineFrom(i.left, i.right); }
+bool isRecess(const Item& i) { return counts(i) && is(i.item, WallUse::recess) && i.recessed; }
 const Wall& wallOf(const CheckInput& in, const Item& i) {
   return in.layout.option.room.walls[static_cast<std::size_t>(i.wall)];
 }
@@ -55,7 +53,7 @@ std::vector<Measurement> itemsUnderCeiling(const CheckInput& in) {
   std::vector<std::optional<Measurement>> nearest(in.layout.walls.size());
   const auto spare = [](const Measurement& m) { return std::get<Length>(*m.limit) - std::get<Length>(*m.measured); };
   for (const Item& i : in.layout.on_walls) {
-    if (!countsOnWall(i)) continue;
+    if (!counts(i)) continue;
     Measurement m{.subjects = {i.item.id}, .places = {placeOf(i)}};
     const auto left = ceilingHeightAt(in.layout, i.left), right = ceilingHeightAt(in.layout, i.right);
     if (!left || !right) {
@@ -84,7 +82,7 @@ std::vector<Measurement> receptaclesPerPerson(const CheckInput& in) {
     Measurement m{.subjects = {f.fixture.id}, .places = {lineFrom(f.front.a, f.front.b)}};
     int there = 0;
     for (const Item& i : in.layout.on_walls) {
-      if (!countsOnWall(i) || !is(i.item, WallUse::receptacle)) continue;
+      if (!counts(i) || !is(i.item, WallUse::receptacle)) continue;
       if (gapFromPoint(midpoint(i.left, i.right), f.footprint).distance > kAtBasin) continue;
       ++there;
       m.places.push_back(placeOf(i));
@@ -100,16 +98,16 @@ std::vector<Measurement> receptaclesPerPerson(const CheckInput& in) {
 std::vector<Measurement> paperHolderHeights(const CheckInput& in) {
   std::vector<Measurement> found;
   for (const Item& i : in.layout.on_walls)
-    if (countsOnWall(i) && is(i.item, WallUse::holder))
+    if (counts(i) && is(i.item, WallUse::holder))
       found.push_back(
-          {.subjects = {i.item.id}, .measured = (i.bottom + i.top) / 2, .places = {placeOf(i)}});
+          {.subjects = {i.item.id}, .measured = centreOf(i), .places = {placeOf(i)}});
   return found;
 }
 
 std::vector<Measurement> grabBarPlywood(const CheckInput& in) {
   std::vector<Measurement> found;
   for (const Item& i : in.layout.on_walls) {
-    if (!countsOnWall(i) || !is(i.item, WallUse::grabBar)) continue;
+    if (!counts(i) || !is(i.item, WallUse::grabBar)) continue;
     const Wall& wall = wallOf(in, i);
     if (!yesNo(wall.facts, "backed").value_or(false)) continue;
     Measurement m{.subjects = {wall.id, i.item.id}, .measured = std::nullopt, .places = {placeOf(i)}};
@@ -141,7 +139,7 @@ std::vector<Measurement> wallHungBacked(const CheckInput& in) {
         lineFrom(f.left_side.a, f.right_side.a));
   }
   for (const Item& i : in.layout.on_walls)
-    if (countsOnWall(i) && is(i.item, WallUse::heat)) ask(wallOf(in, i), i.item.id, placeOf(i));
+    if (counts(i) && is(i.item, WallUse::heat)) ask(wallOf(in, i), i.item.id, placeOf(i));
   return found;
 }
 

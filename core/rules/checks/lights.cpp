@@ -10,8 +10,7 @@ namespace elbowroom::checks {
 namespace {
 
 bool isLamp(const PlacedWallItem& i) {
-  return i.wall >= 0 && i.item.status != Status::remove &&
-         (is(i.item, WallUse::lamp) || i.item.kind == "lit-mirror");
+  return counts(i) && (is(i.item, WallUse::lamp) || i.item.kind == "lit-mirror");
 }
 bool isSideLight(const PlacedWallItem& i) {
   return isLamp(i) && is(i.item, WallUse::lamp) && i.item.height > i.item.width;

@@ -14,8 +14,6 @@ using namespace literals;
 
 constexpr Length kNeighbours = 6_in;
 
-bool countsOnWall(const PlacedWallItem& i) { return i.wall >= 0 && i.item.status != Status::remove; }
-
 const PlacedWallItem* placed(const Layout& layout, const ElementId& id) {
   const auto at = std::find_if(layout.on_walls.begin(), layout.on_walls.end(),
                                [&](const PlacedWallItem& i) { return i.item.id == id; });
@@ -23,18 +21,18 @@ const PlacedWallItem* placed(const Layout& layout, const ElementId& id) {
 }
 Place placeOf(const Layout& layout, const ElementId& id) {
   const PlacedWallItem* item = placed(layout, id);
-  return item ? lineFrom(item->left, item->right) : Place{};
+  return item ? checks::placeOf(*item) : Place{};
 }
 
 template <typename Wanted>
 std::vector<Measurement> eyesWithinEach(const CheckInput& in, Wanted wanted) {
   std::vector<Measurement> found;
   for (const PlacedWallItem& i : in.layout.on_walls) {
-    if (!countsOnWall(i) || i.item.person.empty() || !wanted(i)) continue;
+    if (!counts(i) || i.item.person.empty() || !wanted(i)) continue;
     for (const Person& p : in.layout.settings.people) {
       if (p.name != i.item.person) continue;
-      Measurement m{.subjects = {i.item.id}, .places = {lineFrom(i.left, i.right)}};
-      m.measured = (i.bottom + i.top) / 2;
+      Measurement m{.subjects = {i.item.id}, .places = {checks::placeOf(i)}};
+      m.measured = centreOf(i);
       m.limit = eyeHeight(p) - i.item.height / 2;
       m.limit_high = eyeHeight(p) + i.item.height / 2;
       found.push_back(std::move(m));
@@ -111,7 +109,7 @@ std::vector<Measurement> mirrorsForChildren(const CheckInput& in) {
     if (p.child && !p.chair && (!smallest || p.stature < smallest->stature)) smallest = &p;
   const PlacedWallItem* lowest = nullptr;
   for (const PlacedWallItem& i : in.layout.on_walls)
-    if (countsOnWall(i) && is(i.item, WallUse::mirror) && i.item.kind != "makeup-mirror" &&
+    if (counts(i) && is(i.item, WallUse::mirror) && i.item.kind != "makeup-mirror" &&
         (!lowest || i.bottom < lowest->bottom))
       lowest = &i;
   if (!smallest || !lowest) return {};

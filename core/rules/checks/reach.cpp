@@ -13,7 +13,7 @@ template <typename Wanted, typename Make>
 std::vector<Measurement> each(const CheckInput& in, Wanted wanted, Make make) {
   std::vector<Measurement> found;
   for (const PlacedWallItem& i : in.layout.on_walls) {
-    if (i.wall < 0 || i.item.status == Status::remove || !wanted(i)) continue;
+    if (!counts(i) || !wanted(i)) continue;
     Measurement m{.subjects = {i.item.id}, .measured = std::nullopt, .places = {lineFrom(i.left, i.right)}};
     make(m, i);
     if (m.measured) found.push_back(std::move(m));

@@ -12,9 +12,6 @@ namespace {
 
 using Item = PlacedWallItem;
 
-bool countsOnWall(const Item& i) { return i.wall >= 0 && i.item.status != Status::remove; }
-Length centreOf(const Item& i) { return (i.bottom + i.top) / 2; }
-Place placeOf(const Item& i) { return lineFrom(i.left, i.right); }
 const Wall& wallOf(const CheckInput& in, const Item& i) {
   return in.layout.option.room.walls[static_cast<std::size_t>(i.wall)];
 }
@@ -23,7 +20,7 @@ template <typename Wanted, typename Make>
 std::vector<Measurement> each(const CheckInput& in, Wanted wanted, Make make) {
   std::vector<Measurement> found;
   for (const Item& i : in.layout.on_walls) {
-    if (!countsOnWall(i) || !wanted(i)) continue;
+    if (!counts(i) || !wanted(i)) continue;
     Measurement m{.subjects = {i.item.id}, .places = {placeOf(i)}};
     make(m, i);
     found.push_back(std::move(m));
@@ -192,7 +189,7 @@ std::vector<Measurement> itemsApart(const CheckInput& in) {
         m.measured = true;
         for (const Item& o : in.layout.on_walls) {
           if (&o == &i) break;  // one finding per pair, at the later one
-          if (!countsOnWall(o) || o.wall != i.wall || mayShare(i, o)) continue;
+          if (!counts(o) || o.wall != i.wall || mayShare(i, o)) continue;
           if (!meet(i.from, i.to, o.from, o.to) || !meet(i.bottom, i.top, o.bottom, o.top)) continue;
           m.measured = false;
           m.subjects.push_back(o.item.id);

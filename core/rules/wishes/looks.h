@@ -44,9 +44,7 @@ std::vector<Measurement> wished(const CheckInput& in) {
 std::vector<Rule> rules();  // one per point, in the order of the list
 
 // ---- what several looks need
-inline bool isHere(const PlacedWallItem& i) { return i.wall >= 0 && i.item.status != Status::remove; }
-inline Point middleOf(const PlacedWallItem& i) { return midpoint(i.left, i.right); }
-inline Place placeOf(const PlacedWallItem& i) { return checks::lineFrom(i.left, i.right); }
+using checks::middleOf, checks::placeOf;
 inline bool isDoor(const PlacedOpening& o) { return o.opening.kind == OpeningKind::door; }
 void add(Sight&, const PlacedWallItem&);
 void add(Sight&, const PlacedFixture&);

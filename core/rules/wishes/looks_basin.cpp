@@ -36,7 +36,7 @@ Bowls bowlsOf(const PlacedFixture& f) {
 const PlacedWallItem* receptacleBeside(const CheckInput& in, const PlacedFixture& f, Point bowl, Hand hand) {
   const Direction out = hand == Hand::left ? checks::leftOf(f) : checks::rightOf(f);
   for (const PlacedWallItem& i : in.layout.on_walls) {
-    if (!isHere(i) || !is(i.item, WallUse::receptacle)) continue;
+    if (!checks::counts(i) || !is(i.item, WallUse::receptacle)) continue;
     if (dot(middleOf(i) - bowl, out) <= Length{}) continue;
     if (gapFromPoint(middleOf(i), f.footprint).distance <= kReceptacleReach) return &i;
   }
@@ -67,7 +67,7 @@ Sight basinsOnWalls(const CheckInput& in, const std::vector<Bowls>& all) {
 }
 
 bool isMirror(const PlacedWallItem& i) {
-  return isHere(i) && is(i.item, WallUse::mirror) && i.item.kind != "makeup-mirror";
+  return checks::counts(i) && is(i.item, WallUse::mirror) && i.item.kind != "makeup-mirror";
 }
 
 bool wallToWall(const CheckInput& in, const PlacedWallItem& m) {
@@ -103,7 +103,7 @@ Sight counterToCeiling(const CheckInput& in, const PlacedWallItem& m, const Plac
 }
 
 bool lightsSide(const PlacedWallItem& i) {
-  if (!isHere(i)) return false;
+  if (!checks::counts(i)) return false;
   return i.item.kind == "sconce-box" || (is(i.item, WallUse::lamp) && i.item.height > i.item.width);
 }
 
@@ -177,14 +177,14 @@ Sight sideLights(const CheckInput& in) {
 
 Sight makeupMirror(const CheckInput& in) {
   return anyOf(in.layout.on_walls,
-               [](const PlacedWallItem& i) { return isHere(i) && i.item.kind == "makeup-mirror"; });
+               [](const PlacedWallItem& i) { return checks::counts(i) && i.item.kind == "makeup-mirror"; });
 }
 
 Sight toiletReceptacle(const CheckInput& in) {
   const auto toilet = [](const PlacedFixture& f) { return f.fixture.kind == FixtureKind::toilet; };
   return atFixtures(in, toilet, [&](const PlacedFixture& f) {
     return anyOf(in.layout.on_walls, [&](const PlacedWallItem& i) {
-      return isHere(i) && is(i.item, WallUse::receptacle) &&
+      return checks::counts(i) && is(i.item, WallUse::receptacle) &&
              gapFromPoint(middleOf(i), f.footprint).distance <= kCord;
     });
   });

@@ -47,14 +47,14 @@ Sight controlAway(const CheckInput& in) {
 
 Sight handSpray(const CheckInput& in) {
   Sight there = anyOf(in.layout.on_walls,
-                      [](const PlacedWallItem& i) { return isHere(i) && i.item.kind == "hand-spray"; });
+                      [](const PlacedWallItem& i) { return checks::counts(i) && i.item.kind == "hand-spray"; });
   return there.seen == Seen::yes ? there
                                  : atFixtures(in, holdsSpray, [](const PlacedFixture&) { return Sight{}; });
 }
 
 Sight niche(const CheckInput& in) {
   Sight there =
-      anyOf(in.layout.on_walls, [](const PlacedWallItem& i) { return isHere(i) && i.item.kind == "niche"; });
+      anyOf(in.layout.on_walls, [](const PlacedWallItem& i) { return checks::counts(i) && i.item.kind == "niche"; });
   return there.seen == Seen::yes ? there
                                  : atFixtures(in, holdsSpray, [](const PlacedFixture&) { return Sight{}; });
 }
