@@ -89,20 +89,8 @@ TEST(ElectricalCases, AboveTheRimBothEditionsAgree) {
 
 // T20, reprint of NFPA 70, 2023: "separated by a floor, wall, ceiling, ... or fixed barrier". 2020 has no such words.
 TEST(ElectricalCases, T20BehindAWall) {
-  TestRoom room(140, 90);
+  TestRoom room = testing_room::besideWing(140, 36);
   Option& o = room.option();
-  o.room.walls.clear();
-  const auto wall = [&](const char* id, double x, double y) {
-    Wall w;
-    w.id = {id};
-    w.from = {in(x), in(y)};
-    w.thickness = 4.5_in;
-    o.room.walls.push_back(w);
-  };
-  // A wing 4 in thick and 36 in deep at the end of the bath.
-  wall("n1", 0, 90), wall("a", 60, 90), wall("b", 60, 54), wall("c", 64, 54), wall("n2", 64, 90), wall("e", 140, 90),
-      wall("s", 140, 0), wall("w", 0, 0);
-  room.add("b", FixtureKind::bath, "n1", 30, 60, 30).height = 20_in;
   receptacle(room, "n2", 16 + 1.375, 12);  // 20 in from the bath, through the wing
   EXPECT_EQ(outcome(room, "2023", "receptacle-off-water"), Outcome::clear);
   EXPECT_EQ(outcome(room, "2020", "receptacle-below-rim"), Outcome::shortfall);

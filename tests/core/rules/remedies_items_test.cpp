@@ -10,21 +10,8 @@ namespace {
 
 using namespace literals;
 using testing_room::in;
+using testing_room::item;
 using testing_room::TestRoom;
-
-WallItem& item(TestRoom& room, const char* id, const char* kind, const char* wall, double along,
-               double bottom, double width, double height) {
-  WallItem i;
-  i.id = {id};
-  i.kind = kind;
-  i.wall = {wall};
-  i.along = in(along);
-  i.bottom = in(bottom);
-  i.width = in(width);
-  i.height = in(height);
-  room.option().on_walls.push_back(i);
-  return room.option().on_walls.back();
-}
 
 Remedies remediesOf(const Plan& plan, const std::string& book, const std::string& rule) {
   for (const Finding& f : check(deriveLayout(plan, 0), choiceOf(plan)).findings)

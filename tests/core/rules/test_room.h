@@ -100,6 +100,41 @@ class TestRoom {
   Length width_, depth_;
 };
 
+// A thing on a wall: its centreline `along` from the wall's left end, its lower edge above the floor.
+inline WallItem& item(TestRoom& room, const char* id, const char* kind, const char* wall, double along,
+                      double bottom, double width, double height) {
+  WallItem i;
+  i.id = {id};
+  i.kind = kind;
+  i.wall = {wall};
+  i.along = in(along);
+  i.bottom = in(bottom);
+  i.width = in(width);
+  i.height = in(height);
+  room.option().on_walls.push_back(i);
+  return room.option().on_walls.back();
+}
+
+// 90 in deep, its north wall cut by a wing 4 in thick from x = 60 to 64: walls n1, a, b, c, n2, e, s, w; a bath
+// 30 in deep lies left of the wing.
+inline TestRoom besideWing(double width, double wing_depth) {
+  TestRoom room(width, 90);
+  std::vector<Wall>& walls = room.option().room.walls;
+  walls.clear();
+  const double end = 90 - wing_depth;
+  const auto wall = [&](const char* id, double x, double y) {
+    Wall w;
+    w.id = {id};
+    w.from = {in(x), in(y)};
+    w.thickness = 4.5_in;
+    walls.push_back(w);
+  };
+  wall("n1", 0, 90), wall("a", 60, 90), wall("b", 60, end), wall("c", 64, end), wall("n2", 64, 90),
+      wall("e", width, 90), wall("s", width, 0), wall("w", 0, 0);
+  room.add("bath", FixtureKind::bath, "n1", 30, 60, 30).height = 20_in;
+  return room;
+}
+
 inline bool met(Outcome o) { return o == Outcome::clear || o == Outcome::close; }
 
 }  // namespace elbowroom::testing_room

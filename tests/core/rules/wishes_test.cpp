@@ -15,6 +15,7 @@ namespace elbowroom {
 namespace {
 using namespace literals;
 using testing_room::in;
+using testing_room::item;
 using testing_room::TestRoom;
 
 WishState stateOf(const TestRoom& room, const std::string& key) {
@@ -26,19 +27,6 @@ WishState stateOf(const TestRoom& room, const std::string& key) {
 }
 WishStand standOf(const TestRoom& room, const std::string& key) { return stateOf(room, key).stand; }
 
-WallItem& item(TestRoom& room, const char* id, const char* kind, const char* wall, double along,
-               double bottom, double width, double height) {
-  WallItem i;
-  i.id = {id};
-  i.kind = kind;
-  i.wall = {wall};
-  i.along = in(along);
-  i.bottom = in(bottom);
-  i.width = in(width);
-  i.height = in(height);
-  room.option().on_walls.push_back(i);
-  return room.option().on_walls.back();
-}
 void answer(TestRoom& room, const char* key, bool is_in, const char* reason = "") {
   room.option().wishes[key] = {is_in, reason, {}};
 }

@@ -138,20 +138,7 @@ TEST(ElectricalZones, FixedGlassEndsTheZone) {
 
 // A wing wall of 4 in between bath and receptacle, as deep as the bath.
 TEST(ElectricalZones, AWallEndsTheZone) {
-  TestRoom room(120, 90);
-  // North wall cut by a wing from x = 60 to 64, 40 in deep; the bath lies left of it, x 0 to 60, 30 in deep.
-  Option& o = room.option();
-  o.room.walls.clear();
-  const auto wall = [&](const char* id, double x, double y) {
-    Wall w;
-    w.id = {id};
-    w.from = {in(x), in(y)};
-    w.thickness = 4.5_in;
-    o.room.walls.push_back(w);
-  };
-  wall("n1", 0, 90), wall("a", 60, 90), wall("b", 60, 50), wall("c", 64, 50), wall("n2", 64, 90), wall("e", 120, 90),
-      wall("s", 120, 0), wall("w", 0, 0);
-  room.add("bath", FixtureKind::bath, "n1", 30, 60, 30).height = 20_in;  // y 60 to 90
+  TestRoom room = testing_room::besideWing(120, 40);  // the bath reaches from y = 60 to 90
   const auto kind = ElectricalZoneKind::noReceptacle;
   EXPECT_TRUE(on(zonesOf(room), "n2", kind).empty());
   expectBox(on(zonesOf(room, "2020"), "n2", kind)[0], 0, 32, 20, 96);  // 60 to 64 is 4 in, so 32 in more
