@@ -11,7 +11,7 @@ DisplayList drawCeilingItem(const PlacedCeilingItem& placed) {
   const double w = std::max(1.0, placed.width.inches() / 2), d = std::max(1.0, placed.depth.inches() / 2);
   const double r = std::min(w, d);
   Pen pen({placed.item.at, {1, 0}, {0, 1}}, placed.item.id);
-  const Role role = Role::clearZone;
+  const Role role = Role::hidden;
   if (info && info->round)
     pen.ellipse(role, 0, 0, w, d);
   else

@@ -129,6 +129,8 @@ std::vector<Height> heightsOn(const Layout& layout, std::size_t wall) {
       addHeight(heights, mark.at, placed.from.inches(), placed.to.inches(), mark.what);
   }
   const CeilingLine ceiling = ceilingLineOf(layout, wall);
+  // The wall's own height is said beside it.
+  std::erase_if(heights, [&](const Height& h) { return std::abs(h.y - ceiling.highest().inches()) < 1.0 / 32; });
   for (std::size_t i = 1; i + 1 < ceiling.points.size(); ++i) {
     const double at = ceiling.points[i].along.inches();
     const Length height = ceiling.points[i].height;  // the corners' own heights are said beside them

@@ -228,4 +228,43 @@ DisplayList drawNumbers(const Layout& layout, std::size_t wall, const std::vecto
   return lines;
 }
 
+DisplayList drawSideNames(const Layout& layout, std::size_t wall, const DisplayList& drawn, const DrawStyle& style) {
+  Clutter clutter;
+  clutter.add(drawn);
+  DisplayList names;
+  for (const PlacedFixture& placed : layout.fixtures) {
+    if (placed.wall == static_cast<int>(wall)) continue;
+    const DisplayList side = drawFixtureOnWall(layout, placed, wall, 0);
+    if (side.empty()) continue;
+    const Box box = boundsOf(side);
+    const Length width = box.high.x - box.low.x, height = box.high.y - box.low.y;
+    TextPrim text;
+    text.height = style.mm.scaled(kTagTextMm);
+    text.h = AnchorH::centre, text.v = AnchorV::middle, text.halo = true;
+    text.text = subjectName(layout.option, placed.fixture.id);
+    // Lying, else upright, within its outline.
+    double least = kTextOverText;
+    std::optional<TextPrim> best;
+    for (const double turn : {0.0, 90.0}) {
+      const Length needed = textWidth(text.text, text.height) + style.mm;
+      if (needed > (turn == 0 ? width : height)) continue;
+      for (const double up : {0.5, 0.8, 0.2, 0.65, 0.35}) {
+        for (const double across : {0.5, 0.3, 0.7}) {
+          text.turn = Angle::fromDegrees(turn);
+          text.at = {box.low.x + width.scaled(across), box.low.y + height.scaled(up)};
+          const Box at = textBounds(text);
+          if (at.low.x < box.low.x || at.high.x > box.high.x || at.low.y < box.low.y || at.high.y > box.high.y)
+            continue;
+          const double cost = clutter.costOf(at) + turn / 30;
+          if (cost < least) least = cost, best = text;
+        }
+      }
+    }
+    if (!best) continue;
+    clutter.addText(textBounds(*best));
+    names.push_back({*best, Role::note, placed.fixture.id});
+  }
+  return names;
+}
+
 }  // namespace elbowroom

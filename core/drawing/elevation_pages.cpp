@@ -23,6 +23,7 @@ Drawn drawAt(const Layout& layout, std::size_t wall, const StripLayers& layers, 
   DisplayList numbers = drawNumbers(layout, wall, drawn.key, elevation.list, style);
   drawn.list = std::move(elevation.list);
   append(drawn.list, std::move(numbers));
+  append(drawn.list, drawSideNames(layout, wall, drawn.list, style));
   return drawn;
 }
 
@@ -137,7 +138,7 @@ std::vector<PageContent> elevationPages(const Layout& layout, Paper paper, const
       return widthMm(drawn[0], s) <= field.width() && heightMm(drawn[0], s) <= field.height() - kHeadMm;
     });
     PaperPen pen;
-    std::string name = "Wall " + layout.walls[wall].id.text;
+    std::string name = "Elevation " + layout.walls[wall].id.text;
     if (!scale) {
       pen.text((field.x0 + field.x1) / 2, (field.y0 + field.y1) / 2,
                "This wall is too large for this paper at any usual scale.", 4, Role::title, false, AnchorH::centre);
@@ -147,10 +148,9 @@ std::vector<PageContent> elevationPages(const Layout& layout, Paper paper, const
       if (widthMm(drawn[0], *scale) + widthMm(next, *scale) + kGapMm <= field.width() &&
           heightMm(next, *scale) <= field.height() - kHeadMm) {
         drawn.push_back(std::move(next));
-        name = "Walls " + layout.walls[wall].id.text + ", " + layout.walls[wall + 1].id.text;
+        name = "Elevations " + layout.walls[wall].id.text + ", " + layout.walls[wall + 1].id.text;
       }
     }
-    name += drawn.size() > 1 ? " elevations" : " elevation";
     if (scale) {
       double total = 0;
       for (const Drawn& each : drawn) total += widthMm(each, *scale);

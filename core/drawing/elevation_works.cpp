@@ -3,6 +3,7 @@
 #include <array>
 
 #include "core/drawing/elevation_parts.h"
+#include "core/plan/bays.h"
 
 namespace elbowroom {
 namespace {
@@ -18,16 +19,36 @@ Box boxOn(const ElectricalZone& z, double x) {
   return {{left + z.from, z.bottom}, {left + z.to, z.top}};
 }
 
+WallSpan spanOf(const WallFrame& wall, double x) {
+  const Length left = Length::fromInches(x);
+  return {left, left + wall.length};
+}
+
 Outline ringOf(const Box& b) {
   return {b.low, {b.high.x, b.low.y}, b.high, {b.low.x, b.high.y}};
 }
 
-// A word inside a rectangle, in a corner where no other stands; none when it finds no room.
-void label(DisplayList& list, const Box& box, const std::string& words, Role role, const ElementId& source,
-           Clutter& taken, const DrawStyle& style) {
+// A word inside a rectangle, in a corner where no other stands; beside it when it is too low for a word and the wall
+// has room; none when it finds no room.
+void label(DisplayList& list, const Box& box, const WallSpan& wall, const std::string& words, Role role,
+           const ElementId& source, Clutter& taken, const DrawStyle& style) {
   const Length mm = style.mm, pad = mm.scaled(0.8);
   TextPrim best;
   double least = kTextOverText;
+  const bool low = box.high.y - box.low.y < mm.scaled(2 * kTextMm);
+  for (const bool right : {true, false}) {
+    if (!low) break;
+    TextPrim text;
+    text.text = words;
+    text.height = mm.scaled(kTextMm);
+    text.h = right ? AnchorH::left : AnchorH::right;
+    text.v = AnchorV::middle, text.halo = true;
+    text.at = {right ? box.high.x + pad : box.low.x - pad, (box.low.y + box.high.y) / 2};
+    const Box at = textBounds(text);
+    if (at.low.x < wall.from || at.high.x > wall.to) continue;
+    const double cost = taken.costOf(at) - 20;
+    if (cost < least) least = cost, best = text;
+  }
   for (const AnchorV v : {AnchorV::top, AnchorV::base, AnchorV::middle}) {
     for (const AnchorH h : {AnchorH::left, AnchorH::right, AnchorH::centre}) {
       TextPrim text;
@@ -97,7 +118,7 @@ DisplayList labelBackingOn(const WallFrame& wall, const std::vector<BackingZone>
     const std::string words =
         numbered ? "B" + std::to_string(i + 1)
                  : "backing: " + std::string(wordsOf(zones[i].use)) + (zones[i].later ? ", later" : "");
-    label(list, boxOn(zones[i], x), words, Role::note, wall.id, taken, style);
+    label(list, boxOn(zones[i], x), spanOf(wall, x), words, Role::note, wall.id, taken, style);
   }
   return list;
 }
@@ -127,7 +148,8 @@ DisplayList labelElectricalOn(const WallFrame& wall, const std::vector<Electrica
   DisplayList list;
   for (const ElectricalZone& zone : zones) {
     if (zone.wall == wall.id)
-      label(list, boxOn(zone, x), std::string(wordsOf(zone.kind)), Role::power, wall.id, taken, style);
+      label(list, boxOn(zone, x), spanOf(wall, x), std::string(wordsOf(zone.kind)), Role::power, wall.id, taken,
+            style);
   }
   return list;
 }

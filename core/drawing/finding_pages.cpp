@@ -51,12 +51,18 @@ std::vector<PageContent> findingPages(const Layout& layout, const Report& report
                  {"Finding and why it matters", 9},
                  {"Measured", 2.5},
                  {"Needed", 2.8},
-                 {"By", 2.8},
+                 {"Result", 2.8},
                  {"Source, level and how the value was checked", 7.2}});
     int number = 0;
     for (const Finding& finding : report.findings) {
       if (!isMarked(finding)) continue;
-      const FindingText text = textOf(finding, layout.option, unit);
+      FindingText text = textOf(finding, layout.option, unit);
+      // The sentence says it; "no" and "yes" beside it would puzzle.
+      if (finding.measured && std::holds_alternative<bool>(*finding.measured)) {
+        text.measured = text.needed = "";
+        if (finding.outcome == Outcome::shortfall) text.outcome = "not met";
+      }
+      if (finding.outcome == Outcome::unknown) text.measured = "";
       const std::string edition = text.edition.empty() ? "" : " (" + text.edition + ")";
       const std::string source = levelText(finding.level) + ": " + text.source + edition;
       pages.row({{std::to_string(++number), "", true},

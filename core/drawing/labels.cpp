@@ -22,9 +22,16 @@ struct Candidate {
   double penalty = 0;
 };
 
+// One way to word a label; the shorter ones cost more and are taken where the longer find no room.
+struct Wording {
+  std::vector<std::string> lines;
+  double penalty = 0;
+  bool bold = false;
+};
+
 // The lines of a label centred on a point.
-std::vector<TextPrim> block(const std::vector<std::string>& lines, const Candidate& where,
-                            const DrawStyle& style) {
+std::vector<TextPrim> block(const Wording& wording, const Candidate& where, const DrawStyle& style) {
+  const std::vector<std::string>& lines = wording.lines;
   const Length height = style.mm.scaled(kLabelMm);
   const Direction down = where.upright ? Direction{0, -1} : Direction{1, 0};
   const double first = -(static_cast<double>(lines.size()) - 1) / 2;
@@ -37,6 +44,7 @@ std::vector<TextPrim> block(const std::vector<std::string>& lines, const Candida
     text.h = AnchorH::centre;
     text.v = AnchorV::middle;
     text.halo = true;
+    text.bold = wording.bold;
     text.at = where.middle + height.scaled(kLineStep * (first + static_cast<double>(i))) * down;
     texts.push_back(text);
   }
@@ -48,12 +56,6 @@ bool within(const Box& box, const Box& home) {
          box.high.y <= home.high.y;
 }
 
-// One way to word a label; the shorter ones cost more and are taken where the longer find no room.
-struct Wording {
-  std::vector<std::string> lines;
-  double penalty = 0;
-};
-
 void place(DisplayList& list, Clutter& clutter, const std::vector<Wording>& wordings,
            const std::vector<Candidate>& candidates, const ElementId& source, const DrawStyle& style,
            const std::optional<Box>& home = std::nullopt) {
@@ -61,7 +63,7 @@ void place(DisplayList& list, Clutter& clutter, const std::vector<Wording>& word
   std::vector<TextPrim> chosen;
   for (const Wording& wording : wordings) {
     for (const Candidate& candidate : candidates) {
-      const std::vector<TextPrim> texts = block(wording.lines, candidate, style);
+      const std::vector<TextPrim> texts = block(wording, candidate, style);
       double cost = candidate.penalty + wording.penalty;
       for (const TextPrim& text : texts) {
         const Box box = textBounds(text);
@@ -182,7 +184,7 @@ DisplayList drawLabels(const Layout& layout, const DisplayList& drawn, const Dra
       wrapped.insert(wrapped.end(), lines.begin() + 1, lines.end());
       lines = wrapped;
     }
-    std::vector<Wording> wordings{{lines, 0}};
+    std::vector<Wording> wordings{{lines}};
     if (!placed.fixture.name.empty()) {
       lines = {std::string(infoOf(placed.fixture.kind).short_label)};
       wordings.push_back({lines, kShorterLabel});
@@ -198,6 +200,24 @@ DisplayList drawLabels(const Layout& layout, const DisplayList& drawn, const Dra
   }
   for (const PlacedCeilingItem& placed : layout.on_ceiling)
     place(list, clutter, {{{ceilingLabel(placed)}, 0}}, roundCeilingItem(placed, style), placed.item.id, style);
+  return list;
+}
+
+DisplayList drawWallNames(const Layout& layout, const DisplayList& drawn, const DrawStyle& style) {
+  DisplayList list;
+  Clutter clutter;
+  clutter.add(drawn);
+  for (const WallFrame& wall : layout.walls) {
+    const bool upright = std::abs(wall.along.x) >= std::abs(wall.along.y);
+    std::vector<Candidate> candidates;
+    for (const double in : {2.4, 4.5, 7.5, 11.0, 15.0}) {
+      for (const double share : {0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.12, 0.88}) {
+        const Point at = wall.from + wall.length.scaled(share) * wall.along + style.mm.scaled(in) * wall.inward;
+        candidates.push_back({at, upright, 2 * in + 12 * std::abs(share - 0.5)});
+      }
+    }
+    place(list, clutter, {{{"Wall " + wall.id.text}, 0, true}}, candidates, wall.id, style);
+  }
   return list;
 }
 

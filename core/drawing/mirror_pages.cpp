@@ -176,12 +176,13 @@ std::vector<PageContent> mirrorPages(const Layout& layout, Paper paper) {
     if (!order.troubles.empty()) column.heading("To be settled before cutting");
     for (const MirrorTrouble& trouble : order.troubles) column.words(troubleWords(trouble, layout.option, unit));
     column.heading("Before it is ordered");
-    column.words("The boxes are set in the wall and measured on site before this mirror is ordered; written "
-                 "figures are those of the plan.");
-    column.words("Glass to edges and between holes by a fabricator's table for toughened glass: to an edge " +
-                 inUnit(glassToEdge(order.thickness), unit) + ", between holes " +
-                 inUnit(glassBetweenHoles(order.thickness), unit) + ", to a corner " +
-                 inUnit(glassToCorner(order.thickness), unit) + ". The maker's own limits go before it.");
+    column.words(std::string(order.holes.empty() ? "The wall is" : "The boxes are set in the wall and") +
+                 " measured on site before this mirror is ordered; written figures are those of the plan.");
+    if (!order.holes.empty())
+      column.words("Glass to edges and between holes by a fabricator's table for toughened glass: to an edge " +
+                   inUnit(glassToEdge(order.thickness), unit) + ", between holes " +
+                   inUnit(glassBetweenHoles(order.thickness), unit) + ", to a corner " +
+                   inUnit(glassToCorner(order.thickness), unit) + ". The maker's own limits go before it.");
     pen.add(column.take());
     pages.push_back({name == "Mirror" ? "Mirror order" : "Mirror order: " + name, scale, pen.take()});
   }

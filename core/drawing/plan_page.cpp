@@ -57,6 +57,7 @@ DisplayList circleLabel(const Circle& circle, const Clutter& clutter, const Draw
 DisplayList dimensionedList(const Layout& layout, const DrawStyle& style) {
   DisplayList list = drawPlan(layout, style);
   append(list, drawDimensions(layout, style));
+  append(list, drawWallNames(layout, list, style));
   return list;
 }
 

@@ -1,7 +1,11 @@
+#include <algorithm>
+#include <cmath>
+
 #include "core/base/length_text.h"
 #include "core/drawing/table.h"
 #include "core/plan/catalogue.h"
 #include "core/plan/rough_opening.h"
+#include "core/plan/wall_catalogue.h"
 #include "core/rules/text.h"
 
 namespace elbowroom {
@@ -58,7 +62,7 @@ void doors(TablePages& pages, const Layout& layout, Unit unit) {
     if (!any) {
       pages.heading("Doors");
       pages.begin({{"Door", 1},
-                   {"Wall", 0.8},
+                   {"Wall", 1.2},
                    {"Leaf", 1.7},
                    {"Action and hand", 3},
                    {"Clear opening", 1.4},
@@ -150,6 +154,46 @@ void fixtures(TablePages& pages, const Layout& layout, Unit unit) {
   pages.end();
 }
 
+// The nearest wall, and the nearest of those that stand across it: what one measures a place on the ceiling from.
+std::string fromWalls(const Layout& layout, Point at, Unit unit) {
+  struct Near {
+    const WallFrame* wall;
+    Length away;
+  };
+  std::vector<Near> near;
+  for (const WallFrame& wall : layout.walls) {
+    const Length along = dot(at - wall.from, wall.along), away = dot(at - wall.from, wall.inward);
+    if (along >= Length{} && along <= wall.length && away >= Length{}) near.push_back({&wall, away});
+  }
+  std::stable_sort(near.begin(), near.end(), [](const Near& a, const Near& b) { return a.away < b.away; });
+  std::string words;
+  const WallFrame* first = nullptr;
+  for (const Near& each : near) {
+    const Direction& d = each.wall->along;
+    if (first && std::abs(first->along.x * d.x + first->along.y * d.y) > 0.8) continue;
+    words += (words.empty() ? "" : ", ") + inUnit(each.away, unit) + " from wall " + each.wall->id.text;
+    if (first) break;
+    first = each.wall;
+  }
+  return words;
+}
+
+void ceilings(TablePages& pages, const Layout& layout, Unit unit) {
+  if (layout.on_ceiling.empty()) return;
+  pages.heading("On the ceiling");
+  pages.begin({{"What", 2.2}, {"Kind", 1.8}, {"Size", 1.9}, {"Centre from the walls", 6.1}});
+  for (const PlacedCeilingItem& placed : layout.on_ceiling) {
+    const CeilingKindInfo* info = findCeilingKind(placed.item.kind);
+    pages.row({{subjectName(layout.option, placed.item.id), "", true},
+               {info ? std::string(info->label) : placed.item.kind, ""},
+               {info && info->round ? "\u2300 " + inUnit(placed.width, unit)
+                                    : times(placed.width, placed.depth, unit),
+                ""},
+               {fromWalls(layout, placed.item.at, unit), ""}});
+  }
+  pages.end();
+}
+
 }  // namespace
 
 std::vector<PageContent> schedulePages(const Layout& layout, Paper paper) {
@@ -158,6 +202,7 @@ std::vector<PageContent> schedulePages(const Layout& layout, Paper paper) {
   doors(pages, layout, unit);
   windows(pages, layout, unit);
   fixtures(pages, layout, unit);
+  ceilings(pages, layout, unit);
   return pages.take();
 }
 

@@ -19,7 +19,9 @@ void TablePages::newPage() {
   pages_.push_back({name_, std::nullopt, pen_.take()});
   y_ = body_.y1;
   empty_ = true;
-  if (in_table_) captions();
+  if (!in_table_) return;
+  if (!heading_.empty()) writeHeading(heading_ + ", continued");
+  captions();
 }
 
 void TablePages::need(double height) {
@@ -28,6 +30,11 @@ void TablePages::need(double height) {
 
 void TablePages::heading(const std::string& text) {
   need(30);  // a heading never stands alone at the foot
+  heading_ = text;
+  writeHeading(text);
+}
+
+void TablePages::writeHeading(const std::string& text) {
   if (!empty_) y_ -= 4;
   y_ -= 4.2;
   pen_.text(body_.x0, y_, text, 3.8, Role::title, true);
@@ -104,6 +111,7 @@ void TablePages::row(const std::vector<TableCell>& cells, const MarkDrawer& mark
 
 void TablePages::end() {
   in_table_ = false;
+  heading_.clear();
   y_ -= 2;
 }
 

@@ -36,8 +36,9 @@ class TablePages {
   void newPage();
   void need(double height);
   void captions();
+  void writeHeading(const std::string& text);
 
-  std::string name_;
+  std::string name_, heading_;
   Field body_;
   std::vector<TableColumn> columns_;
   std::vector<double> edges_;
