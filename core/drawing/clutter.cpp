@@ -39,12 +39,8 @@ struct Window {
   double x0, y0, x1, y1;
 };
 
-// Does the segment pass through the box? A separating axis: the box's two and the segment's normal.
-bool meets(double ax, double ay, double bx, double by, const Window& w) {
-  if (std::max(ax, bx) < w.x0 || std::min(ax, bx) > w.x1 || std::max(ay, by) < w.y0 ||
-      std::min(ay, by) > w.y1) {
-    return false;
-  }
+// Does a segment whose own box meets this one pass through it? The axis left to try is the segment's normal.
+bool crosses(double ax, double ay, double bx, double by, const Window& w) {
   const double nx = by - ay, ny = ax - bx, c = nx * ax + ny * ay;
   const double middle = nx * (w.x0 + w.x1) / 2 + ny * (w.y0 + w.y1) / 2 - c;
   return std::abs(middle) <= (std::abs(nx) * (w.x1 - w.x0) + std::abs(ny) * (w.y1 - w.y0)) / 2;
@@ -64,7 +60,8 @@ void Clutter::addText(const Box& box) { texts_.push_back(box); }
 
 void Clutter::add(const DisplayList& list) {
   const auto push = [&](Point a, Point b, double weight) {
-    lines_.push_back({a.x.inches(), a.y.inches(), b.x.inches(), b.y.inches(), weight});
+    const double ax = a.x.inches(), ay = a.y.inches(), bx = b.x.inches(), by = b.y.inches();
+    lines_.push_back({ax, ay, bx, by, weight, std::min(ax, bx), std::max(ax, bx), std::min(ay, by), std::max(ay, by)});
   };
   const auto chain = [&](const std::vector<Point>& points, bool closed, double weight) {
     for (std::size_t i = 0; i + 1 < points.size(); ++i) push(points[i], points[i + 1], weight);
@@ -88,11 +85,16 @@ void Clutter::add(const DisplayList& list) {
   }
 }
 
-double Clutter::costOf(const Box& box) const {
+double Clutter::costOf(const Box& box, double enough) const {
   double cost = 0;
   for (const Box& text : texts_) cost += overlap(text, box) ? kTextOverText : 0;
+  if (cost >= enough) return cost;
   const Window w{box.low.x.inches(), box.low.y.inches(), box.high.x.inches(), box.high.y.inches()};
-  for (const Line& line : lines_) cost += meets(line.x0, line.y0, line.x1, line.y1, w) ? line.weight : 0;
+  for (const Line& line : lines_) {
+    if (line.right < w.x0 || line.left > w.x1 || line.high < w.y0 || line.low > w.y1) continue;
+    if (crosses(line.x0, line.y0, line.x1, line.y1, w)) cost += line.weight;
+  }
+  if (cost >= enough) return cost;
   const Point corners[] = {
       box.low, {box.high.x, box.low.y}, box.high, {box.low.x, box.high.y}, midpoint(box.low, box.high)};
   for (const Outline& solid : solids_) {

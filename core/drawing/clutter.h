@@ -12,12 +12,14 @@ class Clutter {
  public:
   void add(const DisplayList&);
   void addText(const Box&);
-  // 0: nothing there. Texts weigh far more than lines, walls more than other lines.
-  double costOf(const Box&) const;
+  // 0: nothing there. Texts weigh far more than lines, walls more than other lines. What costs `enough` is not
+  // counted further.
+  double costOf(const Box&, double enough = 1e18) const;
 
  private:
   struct Line {
     double x0, y0, x1, y1, weight;
+    double left, right, low, high;
   };  // inches
   std::vector<Line> lines_;
   std::vector<Outline> solids_;  // cut walls: nothing is legible on them

@@ -131,7 +131,8 @@ DisplayList drawFindingsAmid(const Report& report, Clutter drawn, const DrawStyl
       for (int i = 0; i < (ring == 0 ? 1 : 12); ++i) {
         const Point at = middle + mark.scaled(ring * 0.8) * Direction::fromAngle(Angle::fromDegrees(30 * i));
         const Box box{{at.x - mark / 2, at.y - mark / 2}, {at.x - mark / 2 + width, at.y + mark / 2}};
-        const double cost = drawn.costOf(grown(box, gap)) + ring * 6;
+        const double enough = best_cost < 0 ? 1e18 : best_cost - ring * 6;
+        const double cost = drawn.costOf(grown(box, gap), enough) + ring * 6;
         if (best_cost < 0 || cost < best_cost) best_cost = cost, best = at;
       }
     }

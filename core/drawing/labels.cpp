@@ -68,7 +68,7 @@ void place(DisplayList& list, Clutter& clutter, const std::vector<Wording>& word
       for (const TextPrim& text : texts) {
         const Box box = textBounds(text);
         if (home && !within(box, *home)) cost += kOutsideFixture;
-        if (chosen.empty() || cost < best) cost += clutter.costOf(box);
+        if (chosen.empty() || cost < best) cost += clutter.costOf(box, chosen.empty() ? 1e18 : best - cost);
       }
       if (chosen.empty() || cost < best) best = cost, chosen = texts;
     }

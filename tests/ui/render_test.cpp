@@ -76,6 +76,26 @@ QImage painted(const DisplayList& list, const PaintOptions& options = {}) {
   return image;
 }
 
+// Words are kept from frame to frame: they look as when they were written first, in each scheme's own ink.
+TEST(Render, KeptWordsAreThoseOfTheirScheme) {
+  TextPrim text;
+  text.at = {5_in, 10_in};
+  text.text = "Vanity";
+  text.height = 2_in;
+  text.halo = true;
+  const DisplayList list{{text, Role::label, {}}};
+  PaintOptions dark;
+  dark.dark = true;
+  const QImage light_first = painted(list), dark_first = painted(list, dark);
+  EXPECT_NE(light_first, dark_first);
+  EXPECT_EQ(painted(list), light_first);
+  EXPECT_EQ(painted(list, dark), dark_first);
+  TextPrim moved = text;
+  moved.at.x += 3_in;
+  const QImage aside = painted({{moved, Role::label, {}}});
+  EXPECT_EQ(aside.copy(30, 0, 170, 200), light_first.copy(0, 0, 170, 200));
+}
+
 int inked(const QImage& image, const QRect& where) {
   int count = 0;
   for (int y = where.top(); y <= where.bottom(); ++y) {

@@ -110,7 +110,7 @@ DisplayList PlanCanvas::turningList(Clutter drawn) const {
   for (int i = 0; i < 24; ++i) {
     TextPrim tried = text;
     tried.at = circle.center + in * Direction::fromAngle(Angle::fromDegrees(90 + 15 * i));
-    const double cost = drawn.costOf(textBounds(tried));
+    const double cost = drawn.costOf(textBounds(tried), best >= 0 ? best : 1e18);
     if (best >= 0 && cost >= best) continue;
     best = cost;
     text.at = tried.at;

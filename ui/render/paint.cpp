@@ -1,8 +1,13 @@
 #include "ui/render/paint.h"
 
+#include <QCoreApplication>
 #include <QFontDatabase>
+#include <QPaintEngine>
 #include <QPainterPath>
+#include <QPixmap>
 #include <cmath>
+#include <map>
+#include <tuple>
 
 namespace elbowroom::ui {
 
@@ -19,6 +24,24 @@ double ViewMap::px(Length l) const { return l.inches() * px_per_inch; }
 Length ViewMap::fromPx(double px) const { return Length::fromInches(px / px_per_inch); }
 
 namespace {
+
+using TextKey = std::tuple<std::string, double, double, double, QRgb, QRgb, int, int, bool, bool>;
+struct Words {
+  QPixmap words;
+  QPointF anchor;  // where the text's own point lies in it
+};
+using TextCache = std::map<TextKey, Words>;
+constexpr std::size_t kCachedTexts = 600;
+
+TextCache& textCache() {
+  static TextCache cache;
+  // Pixmaps must not outlive the application.
+  [[maybe_unused]] static const bool tidied = [] {
+    qAddPostRoutine([] { textCache().clear(); });
+    return true;
+  }();
+  return cache;
+}
 
 class Painter {
  public:
@@ -114,8 +137,55 @@ class Painter {
   }
 
   void draw(const TextPrim& text) {
+    if (map_.px(text.height) < 1) return;
+    if (cached(text)) return;
+    write(painter_, text, map_.toPx(text.at));
+  }
+
+  // On a screen the same words come again with every frame, and outlining their halo is most of a frame's time.
+  bool cached(const TextPrim& text) {
+    const QPaintEngine* engine = painter_.paintEngine();
+    if (!engine || engine->type() != QPaintEngine::Raster || !painter_.device()) return false;
+    if (painter_.transform().type() > QTransform::TxTranslate) return false;
+    const double dpr = painter_.device()->devicePixelRatioF();
+    const QRectF box = boxOf(text).adjusted(-2, -2, 2, 2);
+    const QPoint low(static_cast<int>(std::floor(box.left())), static_cast<int>(std::floor(box.top())));
+    const QSize size(static_cast<int>(std::ceil(box.width())) + 1, static_cast<int>(std::ceil(box.height())) + 1);
+    if (size.width() > 1000 || size.height() > 1000) return false;
+    const TextKey key{text.text,         map_.px(text.height), text.turn.degrees(),  dpr,
+                      tools_.text.rgba(), paper_.rgba(),       static_cast<int>(text.h), static_cast<int>(text.v),
+                      text.bold,         text.halo};
+    TextCache& cache = textCache();
+    const auto found = cache.find(key);
+    // Moved to a whole pixel of the device, as where it was written first.
+    const QPointF at = map_.toPx(text.at);
+    const auto whole = [dpr](double v) { return std::round(v * dpr) / dpr; };
+    if (found != cache.end()) {
+      painter_.drawPixmap(QPointF(whole(at.x()), whole(at.y())) - found->second.anchor, found->second.words);
+      return true;
+    }
+    if (cache.size() >= kCachedTexts) cache.clear();
+    Words words{QPixmap(size * dpr), QPointF(std::ceil(at.x() - low.x()), std::ceil(at.y() - low.y()))};
+    words.words.setDevicePixelRatio(dpr);
+    words.words.fill(Qt::transparent);
+    QPainter pen(&words.words);
+    pen.setRenderHints(QPainter::Antialiasing | QPainter::TextAntialiasing);
+    write(pen, text, words.anchor);
+    pen.end();
+    painter_.drawPixmap(QPointF(whole(at.x()), whole(at.y())) - words.anchor, words.words);
+    cache.emplace(key, std::move(words));
+    return true;
+  }
+
+  QRectF boxOf(const TextPrim& text) const {
+    const Box box = textBounds(text);
+    const double halo = text.halo ? 0.15 * map_.px(text.height) : 0;
+    return QRectF(map_.toPx({box.low.x, box.high.y}), map_.toPx({box.high.x, box.low.y}))
+        .adjusted(-halo, -halo, halo, halo);
+  }
+
+  void write(QPainter& painter, const TextPrim& text, QPointF at) {
     const double size = map_.px(text.height);
-    if (size < 1) return;
     // Fonts are asked for at a fixed size and scaled, so that widths stay in proportion at any zoom.
     constexpr double kBase = 64;
     const double scale = size / kBase;
@@ -127,21 +197,21 @@ class Painter {
     const double y = text.v == AnchorV::base     ? 0
                      : text.v == AnchorV::middle ? 0.729 / 2 * kBase
                                                  : 0.78 * kBase;
-    painter_.save();
-    painter_.translate(map_.toPx(text.at));
-    painter_.rotate(-text.turn.degrees());
-    painter_.scale(scale, scale);
+    painter.save();
+    painter.translate(at);
+    painter.rotate(-text.turn.degrees());
+    painter.scale(scale, scale);
     if (text.halo) {
       QPainterPath path;
       path.addText(x, y, font_, line);
-      painter_.setBrush(Qt::NoBrush);
-      painter_.setPen(QPen(paper_, 0.3 * kBase, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
-      painter_.drawPath(path);
+      painter.setBrush(Qt::NoBrush);
+      painter.setPen(QPen(paper_, 0.3 * kBase, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+      painter.drawPath(path);
     }
-    painter_.setFont(font_);
-    painter_.setPen(tools_.text);
-    painter_.drawText(QPointF(x, y), line);
-    painter_.restore();
+    painter.setFont(font_);
+    painter.setPen(tools_.text);
+    painter.drawText(QPointF(x, y), line);
+    painter.restore();
   }
 
   void draw(const HatchPrim& hatch) {
