@@ -1,6 +1,8 @@
 // What is drawn already, to find quiet places for texts.
 #pragma once
 
+#include <set>
+
 #include "core/drawing/display_list.h"
 
 namespace elbowroom {
@@ -24,6 +26,18 @@ class Clutter {
   std::vector<Line> lines_;
   std::vector<Outline> solids_;  // cut walls: nothing is legible on them
   std::vector<Box> texts_;
+};
+
+// Which labels a round places: those of the things asked for first, or the others.
+struct LabelRound {
+  std::set<ElementId> chosen = {};
+  bool first = false;
+  bool takes(const ElementId& id) const { return (chosen.count(id) > 0) == first; }
+  bool takes(const std::vector<ElementId>& ids) const {
+    for (const ElementId& id : ids)
+      if (chosen.count(id) > 0) return first;
+    return !first;
+  }
 };
 
 bool overlap(const Box& a, const Box& b);

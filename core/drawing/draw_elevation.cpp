@@ -5,6 +5,7 @@
 #include "core/base/length_text.h"
 #include "core/drawing/elevation_parts.h"
 #include "core/drawing/elevation_works.h"
+#include "core/drawing/serving_bands.h"
 
 namespace elbowroom {
 namespace {
@@ -73,7 +74,7 @@ std::string nameOf(const WallFrame& wall) {
 
 // Across the wall's middle; shorter where the wall is short.
 void addText(DisplayList& list, const WallFrame& wall, Length x, Length y, Role role, const std::string& full,
-             AnchorV v, const DrawStyle& style) {
+             AnchorV v, Clutter& taken, const DrawStyle& style) {
   TextPrim text;
   text.height = style.mm.scaled(2.6);
   text.text = full;
@@ -83,6 +84,8 @@ void addText(DisplayList& list, const WallFrame& wall, Length x, Length y, Role 
   text.at = {x + wall.length / 2, y};
   text.h = AnchorH::centre;
   text.v = v;
+  if (taken.costOf(textBounds(text), kTextOverText) >= kTextOverText) return;
+  taken.addText(textBounds(text));
   list.push_back({text, role, wall.id});
 }
 
@@ -110,35 +113,66 @@ double stripTextMm(const StripLayers& layers) {
   return kNameMm + kFiguresMm + (layers.dimensions ? kDistancesMm : 0);
 }
 
-WallStripDrawing drawWallStrip(const Layout& layout, const DrawStyle& style, const StripLayers& layers) {
+WallStripDrawing drawWallFaces(const Layout& layout, const DrawStyle& style, const StripLayers& layers) {
   WallStripDrawing strip;
   strip.ceiling_stated = layout.option.room.ceiling.height.has_value();
   strip.ceiling = highestOf(layout);
-  const double below = stripTextMm(layers) - kNameMm;
-  const InTheWalls in(layout, layers);
+  InTheWalls in(layout, layers);
   Length x;
   for (std::size_t i = 0; i < layout.walls.size(); ++i) {
-    const WallFrame& wall = layout.walls[i];
-    strip.walls.push_back({wall.id, x, wall.length});
-    DisplayList face;
-    drawFace(face, layout, i, x.inches(), layers, in, style);
-    addText(face, wall, x, strip.ceiling + style.mm.scaled(0.8), Role::label, nameOf(wall), AnchorV::base,
-            style);
-    addText(face, wall, x, -style.mm.scaled(below - 3.3), Role::dimensionText,
-            lengthText(wall.length, style.unit), AnchorV::top, style);
-    Clutter taken;
-    if (layers != StripLayers{}) taken.add(face);
-    if (layers.dimensions) append(face, drawStripDimensions(layout, i, x.inches(), taken, style));
-    if (layers.people) append(face, drawPeopleLines(layout, i, x.inches(), taken, style));
-    append(face, labelBackingOn(wall, in.backing, x.inches(), false, taken, style));
-    append(face, labelElectricalOn(wall, in.electrical, x.inches(), taken, style));
-    if (layers.studs) append(face, labelBays(layout, i, x.inches(), taken, style));
-    append(strip.list, std::move(face));
-    x += wall.length;
+    strip.walls.push_back({layout.walls[i].id, x, layout.walls[i].length});
+    drawFace(strip.list, layout, i, x.inches(), layers, in, style);
+    if (layers.people) {
+      append(strip.list, drawServingBands(layout, i, x.inches(), style));
+      append(strip.list, drawPeopleLines(layout, i, x.inches(), style));
+    }
+    x += layout.walls[i].length;
   }
   if (strip.walls.empty()) return strip;
   strip.list.push_back({LinePrim{{{}, {}}, {x, {}}}, Role::wallCut, {}});
+  const double below = stripTextMm(layers) - kNameMm;
   strip.bounds = {{{}, -style.mm.scaled(below)}, {x, strip.ceiling + style.mm.scaled(kNameMm)}};
+  strip.backing = std::move(in.backing);
+  strip.electrical = std::move(in.electrical);
+  return strip;
+}
+
+void labelWallStrip(WallStripDrawing& strip, const Layout& layout, const DrawStyle& style, const StripLayers& layers,
+                    const LabelsAmid& amid) {
+  const double below = stripTextMm(layers) - kNameMm;
+  Clutter all;
+  for (const Box& box : amid.taken) all.addText(box);
+  if (layers != StripLayers{}) all.add(strip.list);
+  DisplayList labels;
+  for (std::size_t i = 0; i < layout.walls.size(); ++i) {
+    const WallFrame& wall = layout.walls[i];
+    const Length x = strip.walls[i].x;
+    addText(labels, wall, x, strip.ceiling + style.mm.scaled(0.8), Role::label, nameOf(wall), AnchorV::base, all,
+            style);
+    addText(labels, wall, x, -style.mm.scaled(below - 3.3), Role::dimensionText, lengthText(wall.length, style.unit),
+            AnchorV::top, all, style);
+  }
+  // What is pointed at or chosen is labelled before everything else.
+  for (const bool first : {true, false}) {
+    if (first && amid.first.empty()) continue;
+    const LabelRound round{amid.first, first};
+    for (std::size_t i = 0; i < layout.walls.size(); ++i) {
+      const WallFrame& wall = layout.walls[i];
+      const double x = strip.walls[i].x.inches();
+      if (layers.dimensions) append(labels, drawStripDimensions(layout, i, x, all, round, style));
+      if (layers.people) append(labels, labelServingBands(layout, i, x, all, round, style));
+      if (layers.people && !first) append(labels, labelPeopleLines(layout, i, x, all, style));
+      append(labels, labelBackingOn(wall, strip.backing, x, false, all, round, style));
+      append(labels, labelElectricalOn(wall, strip.electrical, x, all, round, style));
+      if (layers.studs && !first) append(labels, labelBays(layout, i, x, all, style));
+    }
+  }
+  append(strip.list, std::move(labels));
+}
+
+WallStripDrawing drawWallStrip(const Layout& layout, const DrawStyle& style, const StripLayers& layers) {
+  WallStripDrawing strip = drawWallFaces(layout, style, layers);
+  labelWallStrip(strip, layout, style, layers, {});
   return strip;
 }
 
@@ -158,11 +192,18 @@ ElevationDrawing drawElevation(const Layout& layout, std::size_t wall, const Str
   if (ceiling.stated) drawing.list.push_back({cut, Role::wallCutExterior, frame.id});
   else drawing.list.push_back({LinePrim{{{}, {}}, {frame.length, {}}}, Role::wallCutExterior, frame.id});
   if (layers.dimensions) append(drawing.list, drawElevationDimensions(layout, wall, style));
+  if (layers.people) {
+    append(drawing.list, drawServingBands(layout, wall, 0, style));
+    append(drawing.list, drawPeopleLines(layout, wall, 0, style));
+  }
   Clutter taken;
   taken.add(drawing.list);
-  if (layers.people) append(drawing.list, drawPeopleLines(layout, wall, 0, taken, style));
-  append(drawing.list, labelBackingOn(frame, in.backing, 0, layers.dimensions, taken, style));
-  append(drawing.list, labelElectricalOn(frame, in.electrical, 0, taken, style));
+  if (layers.people) {
+    append(drawing.list, labelServingBands(layout, wall, 0, taken, {}, style));
+    append(drawing.list, labelPeopleLines(layout, wall, 0, taken, style));
+  }
+  append(drawing.list, labelBackingOn(frame, in.backing, 0, layers.dimensions, taken, {}, style));
+  append(drawing.list, labelElectricalOn(frame, in.electrical, 0, taken, {}, style));
   if (layers.studs) append(drawing.list, labelBays(layout, wall, 0, taken, style));
   drawing.bounds = boundsOf(drawing.list);
   return drawing;

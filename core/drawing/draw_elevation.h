@@ -1,9 +1,12 @@
 // Walls as one sees them from inside: one alone (elevation), or all of a room side by side (the Wall strip).
 #pragma once
 
+#include <set>
 #include <vector>
 
 #include "core/drawing/draw_plan.h"
+#include "core/works/backing.h"
+#include "core/works/electrical_zones.h"
 
 namespace elbowroom {
 
@@ -28,11 +31,22 @@ struct WallStripDrawing {
   Box bounds;                    // walls, names above and figures below; a zero box without walls
   Length ceiling;                // its highest; 8 ft when the plan does not state it (then drawn dashed)
   bool ceiling_stated = true;
+  std::vector<BackingZone> backing;         // what these layers show, found for the whole room at once
+  std::vector<ElectricalZone> electrical;
+};
+// What the strip's labels keep clear of, and whose come first. A label that finds no quiet place is left out, the
+// thing it belongs to never.
+struct LabelsAmid {
+  std::vector<Box> taken;
+  std::set<ElementId> first;
 };
 // Unrolls the walls in their order (clockwise, so that left and right are as seen facing each wall). Fixtures
 // appear on the wall they stand on; one that also touches another wall shows there as an outline of its side.
 // A height the plan does not state is drawn as the kind's usual one, dashed. A sloped ceiling cuts the walls.
 WallStripDrawing drawWallStrip(const Layout&, const DrawStyle&, const StripLayers& = {});
+// The same in two steps: everything but words and figures; then these, at the end of the list.
+WallStripDrawing drawWallFaces(const Layout&, const DrawStyle&, const StripLayers&);
+void labelWallStrip(WallStripDrawing&, const Layout&, const DrawStyle&, const StripLayers&, const LabelsAmid&);
 // Paper or screen that the strip's texts take above and below the walls, in millimetres.
 double stripTextMm(const StripLayers&);
 

@@ -96,10 +96,12 @@ struct Height {
   double y;           // inches above the finished floor
   double left, right;  // ends of what it belongs to, along the wall
   std::string what;
+  ElementId id;
 };
 
-void addHeight(std::vector<Height>& heights, Length y, double left, double right, const std::string& what) {
-  if (y > Length{}) heights.push_back({y.inches(), left, right, what});
+void addHeight(std::vector<Height>& heights, const ElementId& id, Length y, double left, double right,
+               const std::string& what) {
+  if (y > Length{}) heights.push_back({y.inches(), left, right, what, id});
 }
 
 std::vector<Height> heightsOn(const Layout& layout, std::size_t wall) {
@@ -112,8 +114,8 @@ std::vector<Height> heightsOn(const Layout& layout, std::size_t wall) {
     const bool window = o.opening.kind == OpeningKind::window;
     if (window && !o.opening.sill) continue;
     const Length sill = window ? *o.opening.sill : Length{};
-    if (window) addHeight(heights, sill, c - half, c + half, "sill");
-    addHeight(heights, sill + o.opening.height, c - half, c + half, "head");
+    if (window) addHeight(heights, o.opening.id, sill, c - half, c + half, "sill");
+    addHeight(heights, o.opening.id, sill + o.opening.height, c - half, c + half, "head");
   }
   for (const PlacedFixture& f : layout.fixtures) {
     if (f.wall != index || !stays(f.fixture.status) || !f.fixture.height) continue;
@@ -121,12 +123,12 @@ std::vector<Height> heightsOn(const Layout& layout, std::size_t wall) {
     const double c = dot(f.center - frame.from, frame.along).inches(), half = f.fixture.width.inches() / 2;
     const bool rim = f.fixture.kind == FixtureKind::basin || f.fixture.kind == FixtureKind::bath ||
                      f.fixture.kind == FixtureKind::freestandingBath;
-    addHeight(heights, *f.fixture.height, c - half, c + half, rim ? "rim" : "top");
+    addHeight(heights, f.fixture.id, *f.fixture.height, c - half, c + half, rim ? "rim" : "top");
   }
   for (const PlacedWallItem& placed : layout.on_walls) {
     if (placed.wall != index || !stays(placed.item.status)) continue;
     for (const HeightMark& mark : heightMarks(placed))
-      addHeight(heights, mark.at, placed.from.inches(), placed.to.inches(), mark.what);
+      addHeight(heights, placed.item.id, mark.at, placed.from.inches(), placed.to.inches(), mark.what);
   }
   const CeilingLine ceiling = ceilingLineOf(layout, wall);
   // The wall's own height is said beside it.
@@ -135,7 +137,7 @@ std::vector<Height> heightsOn(const Layout& layout, std::size_t wall) {
     const double at = ceiling.points[i].along.inches();
     const Length height = ceiling.points[i].height;  // the corners' own heights are said beside them
     if (height != ceiling.points.front().height && height != ceiling.points.back().height)
-      addHeight(heights, height, at, at, "ceiling");
+      addHeight(heights, {}, height, at, at, "ceiling");
   }
   return heights;
 }
@@ -298,9 +300,12 @@ DisplayList drawElevationDimensions(const Layout& layout, std::size_t wall, cons
 }
 
 DisplayList drawStripDimensions(const Layout& layout, std::size_t wall, double x, Clutter& taken,
-                                const DrawStyle& style) {
+                                const LabelRound& round, const DrawStyle& style) {
   const WallFrame& frame = layout.walls[wall];
   const double mm = style.mm.inches(), length = frame.length.inches(), y = -1.8 * mm;
+  double strip_end = 0;
+  for (const WallFrame& each : layout.walls) strip_end += each.length.inches();
+  const Length top = ceilingLineOf(layout, wall).highest();
   Pen pen(elevationFrame(), frame.id);
   DisplayList texts;
   const auto text = [&](const std::string& words, double at_x, double at_y, AnchorH h, AnchorV v) {
@@ -312,40 +317,50 @@ DisplayList drawStripDimensions(const Layout& layout, std::size_t wall, double x
     return prim;
   };
   // One chain of all centrelines; a distance too short for its figure goes without.
-  const Along along = alongWall(layout, wall);
-  std::vector<double> stations{0, length};
-  for (const auto* part : {&along.openings, &along.low, &along.high})
-    for (const Station& station : *part)
-      if (station.s > 1.0 / 16 && station.s < length - 1.0 / 16) stations.push_back(station.s);
-  std::sort(stations.begin(), stations.end());
-  stations.erase(std::unique(stations.begin(), stations.end(),
-                             [](double a, double b) { return b - a < 1.0 / 16; }),
-                 stations.end());
-  pen.line(Role::dimension, x, y, x + length, y);
-  for (std::size_t i = 0; i < stations.size(); ++i) {
-    pen.line(Role::dimension, x + stations[i] - 0.9 * mm, y - 0.9 * mm, x + stations[i] + 0.9 * mm, y + 0.9 * mm);
-    if (i == 0) continue;
-    const double a = stations[i - 1], b = stations[i];
-    const TextPrim words = text(heightText(Length::fromInches(b - a), style.unit), x + (a + b) / 2, y - 1.1 * mm,
-                                AnchorH::centre, AnchorV::top);
-    const Box box = textBounds(words);
-    if ((box.high.x - box.low.x).inches() + mm > b - a) continue;
-    taken.addText(box);
-    texts.push_back({words, Role::dimensionText, frame.id});
-  }
+  const auto chain = [&] {
+    const Along along = alongWall(layout, wall);
+    std::vector<double> stations{0, length};
+    for (const auto* part : {&along.openings, &along.low, &along.high})
+      for (const Station& station : *part)
+        if (station.s > 1.0 / 16 && station.s < length - 1.0 / 16) stations.push_back(station.s);
+    std::sort(stations.begin(), stations.end());
+    stations.erase(std::unique(stations.begin(), stations.end(),
+                               [](double a, double b) { return b - a < 1.0 / 16; }),
+                   stations.end());
+    pen.line(Role::dimension, x, y, x + length, y);
+    for (std::size_t i = 0; i < stations.size(); ++i) {
+      pen.line(Role::dimension, x + stations[i] - 0.9 * mm, y - 0.9 * mm, x + stations[i] + 0.9 * mm, y + 0.9 * mm);
+      if (i == 0) continue;
+      const double a = stations[i - 1], b = stations[i];
+      const TextPrim words = text(heightText(Length::fromInches(b - a), style.unit), x + (a + b) / 2, y - 1.1 * mm,
+                                  AnchorH::centre, AnchorV::top);
+      const Box box = textBounds(words);
+      if ((box.high.x - box.low.x).inches() + mm > b - a) continue;
+      taken.addText(box);
+      texts.push_back({words, Role::dimensionText, frame.id});
+    }
+  };
+  if (!round.first) chain();
   for (const Height& h : heightsOn(layout, wall)) {
+    if (!round.takes(h.id)) continue;
     const std::string words = heightText(Length::fromInches(h.y), style.unit);
+    // Near the thing; one that is asked for may stand farther off, at the end of a leader, or over the next wall.
+    std::vector<double> shifts{0.0, 1.8, -1.8};
+    for (double far = 3.4; round.first && far < 24; far += 1.6) shifts.push_back(far), shifts.push_back(-far);
+    const double low_end = round.first ? 0 : x, high_end = round.first ? strip_end : x + length;
     bool placed = false;
-    for (const double shift : {0.0, 1.8, -1.8}) {
+    for (const double shift : shifts) {
       for (const bool right : {true, false}) {
         if (placed) continue;
-        const double at = right ? h.right + 1.4 * mm : h.left - 1.4 * mm;
-        const TextPrim prim = text(words, x + at, h.y + shift * mm, right ? AnchorH::left : AnchorH::right, AnchorV::middle);
+        const double at = right ? h.right + 1.4 * mm : h.left - 1.4 * mm, level = h.y + shift * mm;
+        const AnchorH side = right ? AnchorH::left : AnchorH::right;
+        const TextPrim prim = text(words, x + at, level, side, AnchorV::middle);
         const Box box = textBounds(prim);
-        if (box.low.x.inches() < x || box.high.x.inches() > x + length || box.low.y < Length{}) continue;
-        if (taken.costOf(box) >= kTextOverText) continue;
+        if (box.low.x.inches() < low_end || box.high.x.inches() > high_end) continue;
+        if (box.low.y < Length{} || (round.first && box.high.y > top)) continue;
+        if (taken.costOf(box, kTextOverText) >= kTextOverText) continue;
         taken.addText(box);
-        pen.line(Role::dimension, x + (right ? h.right : h.left), h.y, x + at, h.y);
+        pen.line(Role::dimension, x + (right ? h.right : h.left), h.y, x + at, shift > 2 || shift < -2 ? level : h.y);
         texts.push_back({prim, Role::dimensionText, frame.id});
         placed = true;
       }

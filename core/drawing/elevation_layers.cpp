@@ -67,6 +67,32 @@ Concerned concernedOn(const Layout& layout, std::size_t wall) {
   return on;
 }
 
+// A person's level where it matters, along the wall.
+struct BodyLevel {
+  double from, to, y;
+  std::string words;
+};
+
+std::vector<BodyLevel> levelsOn(const Layout& layout, std::size_t wall, Unit unit) {
+  std::vector<BodyLevel> levels;
+  const Concerned on = concernedOn(layout, wall);
+  const double length = layout.walls[wall].length.inches();
+  const Length top = ceilingLineOf(layout, wall).highest();
+  for (const Person& person : layout.settings.people) {
+    const auto add = [&](const Reach& reach, const char* what, Length at) {
+      if (!reach.any() || at > top) return;
+      levels.push_back({std::max(0.0, reach.from - 6), std::min(length, reach.to + 6), at.inches(),
+                        person.name + ": " + what + " " + lengthText(at, unit)});
+    };
+    if (!person.chair) {
+      add(on.eyes, "eyes", eyeHeight(person));
+      add(on.elbows, "elbow", elbowHeight(person));
+    }
+    add(on.hands, "reach", reachUp(person));
+  }
+  return levels;
+}
+
 }  // namespace
 
 DisplayList drawStuds(const Layout& layout, std::size_t wall, double x) {
@@ -107,40 +133,35 @@ DisplayList labelBays(const Layout& layout, std::size_t wall, double x, Clutter&
   return pen.take();
 }
 
-DisplayList drawPeopleLines(const Layout& layout, std::size_t wall, double x, Clutter& taken,
-                            const DrawStyle& style) {
-  const Concerned on = concernedOn(layout, wall);
-  const double length = layout.walls[wall].length.inches(), mm = style.mm.inches();
-  const CeilingLine ceiling = ceilingLineOf(layout, wall);
+DisplayList drawPeopleLines(const Layout& layout, std::size_t wall, double x, const DrawStyle& style) {
   Pen pen(elevationFrame(), layout.walls[wall].id);
-  const auto line = [&](const Reach& reach, Length height, const std::string& words) {
-    if (!reach.any()) return;
-    const double a = std::max(0.0, reach.from - 6), b = std::min(length, reach.to + 6), y = height.inches();
-    if (y > ceiling.highest().inches()) return;
-    pen.line(Role::person, x + a, y, x + b, y);
+  for (const BodyLevel& level : levelsOn(layout, wall, style.unit))
+    pen.line(Role::person, x + level.from, level.y, x + level.to, level.y);
+  return pen.take();
+}
+
+DisplayList labelPeopleLines(const Layout& layout, std::size_t wall, double x, Clutter& taken,
+                             const DrawStyle& style) {
+  const double length = layout.walls[wall].length.inches(), mm = style.mm.inches();
+  Pen pen(elevationFrame(), layout.walls[wall].id);
+  for (const BodyLevel& level : levelsOn(layout, wall, style.unit)) {
+    const double a = level.from, b = level.to;
     // Beside the line, else on it, wherever no other text stands.
+    bool placed = false;
     for (const double up : {0.0, 1.7, -1.7}) {
       for (const double at : {b + 0.8 * mm, a - 0.8 * mm, a + 1 * mm, b - 1 * mm, (a + b) / 2}) {
-        TextPrim text = layerText(words, x + at, y + up * mm, style);
+        if (placed) continue;
+        TextPrim text = layerText(level.words, x + at, level.y + up * mm, style);
         const bool left = at < a || (at <= b && at > (a + b) / 2 + 1e-9);
         text.h = at == (a + b) / 2 ? AnchorH::centre : left ? AnchorH::right : AnchorH::left;
         const Box box = textBounds(text);
         if (box.low.x.inches() < x || box.high.x.inches() > x + length) continue;
-        if (taken.costOf(box) >= kTextOverText) continue;
+        if (taken.costOf(box, kTextOverText) >= kTextOverText) continue;
         taken.addText(box);
-        return pen.add(Role::person, text);
+        pen.add(Role::person, text);
+        placed = true;
       }
     }
-  };
-  for (const Person& person : layout.settings.people) {
-    const auto words = [&](const char* what, Length at) {
-      return person.name + ": " + what + " " + lengthText(at, style.unit);
-    };
-    if (!person.chair) {
-      line(on.eyes, eyeHeight(person), words("eyes", eyeHeight(person)));
-      line(on.elbows, elbowHeight(person), words("elbow", elbowHeight(person)));
-    }
-    line(on.hands, reachUp(person), words("reach", reachUp(person)));
   }
   return pen.take();
 }

@@ -37,7 +37,8 @@ void drawPocket(Pen&, const PlacedOpening&, const WallFrame&, double x);
 DisplayList drawStuds(const Layout&, std::size_t wall, double x);
 DisplayList labelBays(const Layout&, std::size_t wall, double x, Clutter& taken, const DrawStyle&);
 // `taken` is what the texts keep clear of, and takes them in.
-DisplayList drawPeopleLines(const Layout&, std::size_t wall, double x, Clutter& taken, const DrawStyle&);
+DisplayList labelPeopleLines(const Layout&, std::size_t wall, double x, Clutter& taken, const DrawStyle&);
+DisplayList drawPeopleLines(const Layout&, std::size_t wall, double x, const DrawStyle&);
 
 // What a height is measured to, as is the trade's custom: the middle of boxes and bars, the lower and upper
 // edge of mirrors, niches and cabinets, the top of shelves.
@@ -48,7 +49,8 @@ struct HeightMark {
 std::vector<HeightMark> heightMarks(const PlacedWallItem&);
 
 // The strip's figures: heights beside the things, distances below the floor.
-DisplayList drawStripDimensions(const Layout&, std::size_t wall, double x, Clutter& taken, const DrawStyle&);
+DisplayList drawStripDimensions(const Layout&, std::size_t wall, double x, Clutter& taken, const LabelRound&,
+                                const DrawStyle&);
 // The elevation's strings, outside the wall on all four sides.
 DisplayList drawElevationDimensions(const Layout&, std::size_t wall, const DrawStyle&);
 

@@ -46,8 +46,8 @@ void label(DisplayList& list, const Box& box, const WallSpan& wall, const std::s
     text.at = {right ? box.high.x + pad : box.low.x - pad, (box.low.y + box.high.y) / 2};
     const Box at = textBounds(text);
     if (at.low.x < wall.from || at.high.x > wall.to) continue;
-    const double cost = taken.costOf(at) - 20;
-    if (cost < least) least = cost, best = text;
+    const double over = taken.costOf(at, kTextOverText), cost = over - 20;
+    if (over < kTextOverText && cost < least) least = cost, best = text;
   }
   for (const AnchorV v : {AnchorV::top, AnchorV::base, AnchorV::middle}) {
     for (const AnchorH h : {AnchorH::left, AnchorH::right, AnchorH::centre}) {
@@ -111,10 +111,10 @@ DisplayList drawBackingOn(const WallFrame& wall, const std::vector<BackingZone>&
 }
 
 DisplayList labelBackingOn(const WallFrame& wall, const std::vector<BackingZone>& zones, double x, bool numbered,
-                           Clutter& taken, const DrawStyle& style) {
+                           Clutter& taken, const LabelRound& round, const DrawStyle& style) {
   DisplayList list;
   for (std::size_t i = 0; i < zones.size(); ++i) {
-    if (zones[i].wall != wall.id) continue;
+    if (zones[i].wall != wall.id || !round.takes(zones[i].items)) continue;
     const std::string words =
         numbered ? "B" + std::to_string(i + 1)
                  : "backing: " + std::string(wordsOf(zones[i].use)) + (zones[i].later ? ", later" : "");
@@ -144,10 +144,10 @@ DisplayList drawElectricalOn(const WallFrame& wall, const std::vector<Electrical
 }
 
 DisplayList labelElectricalOn(const WallFrame& wall, const std::vector<ElectricalZone>& zones, double x,
-                              Clutter& taken, const DrawStyle& style) {
+                              Clutter& taken, const LabelRound& round, const DrawStyle& style) {
   DisplayList list;
   for (const ElectricalZone& zone : zones) {
-    if (zone.wall == wall.id)
+    if (zone.wall == wall.id && round.takes(zone.of))
       label(list, boxOn(zone, x), spanOf(wall, x), std::string(wordsOf(zone.kind)), Role::power, wall.id, taken,
             style);
   }

@@ -12,10 +12,10 @@ namespace elbowroom {
 DisplayList drawBackingOn(const WallFrame&, const std::vector<BackingZone>&, double x, const DrawStyle&);
 // "B3": number in the order of backingZones, as the schedule has it; else what it is for.
 DisplayList labelBackingOn(const WallFrame&, const std::vector<BackingZone>&, double x, bool numbered,
-                           Clutter& taken, const DrawStyle&);
+                           Clutter& taken, const LabelRound&, const DrawStyle&);
 DisplayList drawElectricalOn(const WallFrame&, const std::vector<ElectricalZone>&, double x, const DrawStyle&);
 DisplayList labelElectricalOn(const WallFrame&, const std::vector<ElectricalZone>&, double x, Clutter& taken,
-                              const DrawStyle&);
+                              const LabelRound&, const DrawStyle&);
 
 // "grab bar", "mirror": what the backing is for.
 std::string_view wordsOf(BackingFor);

@@ -1,6 +1,7 @@
 #include "ui/walls/strip_scene.h"
 
 #include <algorithm>
+#include <cmath>
 #include <functional>
 #include <string>
 
@@ -49,26 +50,23 @@ class Fingerprint {
 }  // namespace
 
 std::vector<std::size_t> StripScene::rebuild(const Layout& layout, const Report& report, const DrawStyle& style,
-                                              const StripLayers& layers) {
+                                             const StripLayers& layers, const std::set<ElementId>& first) {
   const std::vector<StripWall> before = std::move(drawing_.walls);
   const Box bounds_before = drawing_.bounds;
   const std::vector<OneWall> walls_before = std::move(walls_);
-  drawing_ = drawWallStrip(layout, style, layers);
+  drawing_ = drawWallFaces(layout, style, layers);
   shown_.clear();
   walls_.assign(drawing_.walls.size(), {});
   const std::size_t common_before = common_.fingerprint, marks_before = mark_list_.fingerprint;
   common_ = {};
-  for (std::size_t i = 0; i < drawing_.list.size();) {
-    DisplayList one;
-    const ElementId id = drawing_.list[i].source;
-    for (; i < drawing_.list.size() && drawing_.list[i].source == id; ++i) one.push_back(drawing_.list[i]);
-    const Box box = boundsOf(one);
-    if (!id.empty() && !findWall(layout.option, id)) show(layout, id, box);
-    DisplayList& list = listFor(layout, id, box);
-    list.insert(list.end(), one.begin(), one.end());
-  }
+  distribute(layout, 0);
   showCorners(layout);
   mark(report, style);
+  LabelsAmid amid{{}, first};
+  for (const Mark& each : marks_) amid.taken.push_back(each.box);
+  const std::size_t labels = drawing_.list.size();
+  labelWallStrip(drawing_, layout, style, layers, amid);
+  distribute(layout, labels);
   Fingerprint common;
   common.add(common_.list);
   common_.fingerprint = common.value();
@@ -87,6 +85,18 @@ std::vector<std::size_t> StripScene::rebuild(const Layout& layout, const Report&
     if (moved || walls_before[w].fingerprint != walls_[w].fingerprint) changed.push_back(w);
   }
   return changed;
+}
+
+void StripScene::distribute(const Layout& layout, std::size_t begin) {
+  for (std::size_t i = begin; i < drawing_.list.size();) {
+    DisplayList one;
+    const ElementId id = drawing_.list[i].source;
+    for (; i < drawing_.list.size() && drawing_.list[i].source == id; ++i) one.push_back(drawing_.list[i]);
+    const Box box = boundsOf(one);
+    if (!id.empty() && !findWall(layout.option, id)) show(layout, id, box);
+    DisplayList& list = listFor(layout, id, box);
+    list.insert(list.end(), one.begin(), one.end());
+  }
 }
 
 // Everything is painted once: with the wall it belongs to, or with all of them when it spans several.
@@ -181,25 +191,40 @@ void StripScene::mark(const Report& report, const DrawStyle& style) {
   std::vector<Box> taken;
   for (const Group& group : groups) {
     const Box box = *boxOf(group.id);
-    const Length width = mark.scaled(1.2) + textWidth(group.digits, text_height, true);
+    Length width = mark.scaled(1.2) + textWidth(group.digits, text_height, true);
     // Beside the upper right corner of the thing, below one another.
     Point at{box.high.x - mark / 2, std::min(box.high.y, drawing_.ceiling) - mark.scaled(0.6)};
-    const auto boxAt = [&](Point p) { return elbowroom::Box{{p.x - mark / 2, p.y - mark / 2}, {p.x - mark / 2 + width, p.y + mark / 2}}; };
+    const auto boxAt = [&](Point p) {
+      return elbowroom::Box{{p.x - mark / 2, p.y - mark / 2}, {p.x - mark / 2 + width, p.y + mark / 2}};
+    };
     const auto meets = [&](const Box& b) {
       return std::any_of(taken.begin(), taken.end(), [&](const Box& t) {
         return t.low.x < b.high.x && b.low.x < t.high.x && t.low.y < b.high.y && b.low.y < t.high.y;
       });
     };
-    const Length start = at.y;
-    for (int tries = 0; tries < 16 && (meets(boxAt(at)) || at.y < mark / 2); ++tries) {
-      at.y -= mark.scaled(1.1);
-      if (at.y >= mark / 2) continue;
-      at.y = start;  // the floor is reached: on in the next column
-      at.x += width + mark.scaled(0.4);
-    }
+    // Where others are already: the free place nearest to it, within the height of the wall.
+    const Point wanted{at.x, std::max(at.y, mark / 2)};
+    at = wanted;
+    double nearest = meets(boxAt(at)) ? 1e9 : 0;
+    const auto seek = [&](int reach) {
+      for (int row = -8; row <= 8 && nearest > 0; ++row) {
+        for (int column = -reach; column <= reach; ++column) {
+          const Point spot{wanted.x + mark.scaled(0.7 * column), wanted.y + mark.scaled(1.05 * row)};
+          if (spot.y < mark / 2 || spot.y > drawing_.ceiling || spot.x < Length{}) continue;
+          const double away = std::hypot(0.7 * column, 1.05 * row);
+          if (away < nearest && !meets(boxAt(spot))) nearest = away, at = spot;
+        }
+      }
+    };
+    seek(9);
+    // No room for its numbers: the sign alone, which a click opens all the same.
+    const bool numbered = nearest < 1e9;
+    if (!numbered) width = mark, seek(40);
     taken.push_back(boxAt(at));
     marks_.push_back({group.finding, boxAt(at)});
     DisplayList list = drawMark(group.outcome, at, style, group.id);
+    mark_list_.list.insert(mark_list_.list.end(), list.begin(), list.end());
+    if (!numbered) continue;
     TextPrim text;
     text.at = {at.x + mark.scaled(0.62), at.y};
     text.text = group.digits;
@@ -207,8 +232,7 @@ void StripScene::mark(const Report& report, const DrawStyle& style) {
     text.v = AnchorV::middle;
     text.bold = true;
     text.halo = true;
-    list.push_back({text, markRole(group.outcome), group.id});
-    mark_list_.list.insert(mark_list_.list.end(), list.begin(), list.end());
+    mark_list_.list.push_back({text, markRole(group.outcome), group.id});
   }
 }
 

@@ -23,8 +23,10 @@ class StripScene {
     Box box;
   };
 
-  // Answers which walls look different from before; all of them when their places have changed.
-  std::vector<std::size_t> rebuild(const Layout&, const Report&, const DrawStyle&, const StripLayers& = {});
+  // Answers which walls look different from before; all of them when their places have changed. What `first` names
+  // is labelled before everything else; labels that would cover another or a mark are left out.
+  std::vector<std::size_t> rebuild(const Layout&, const Report&, const DrawStyle&, const StripLayers& = {},
+                                   const std::set<ElementId>& first = {});
 
   bool empty() const { return drawing_.walls.empty(); }
   const WallStripDrawing& drawing() const { return drawing_; }
@@ -59,6 +61,7 @@ class StripScene {
     DisplayList list;
     std::size_t fingerprint = 0;
   };
+  void distribute(const Layout&, std::size_t begin);
   DisplayList& listFor(const Layout&, const ElementId&, const Box&);
   void show(const Layout&, const ElementId&, Box drawn);
   void showCorners(const Layout&);

@@ -21,6 +21,7 @@ class StripSelect : public Tool {
   QString hint() const override;
   Qt::CursorShape cursor() const override { return cursor_; }
 
+  const ElementId& hovered() const { return hover_; }
   void leave();  // the pointer has left
   bool busy() const { return drag_ != nullptr || banding_; }
 

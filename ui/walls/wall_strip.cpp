@@ -41,7 +41,7 @@ WallStrip::WallStrip(Session& session, QWidget* parent)
   setFrameShape(QFrame::NoFrame);
   setFocusPolicy(Qt::StrongFocus);
   layers_ = new StripLayersBar(this);
-  setMinimumHeight(90 + layers_->sizeHint().height());
+  setMinimumHeight(130 + layers_->sizeHint().height());
   setViewportMargins(0, layers_->sizeHint().height(), 0, 0);
   connect(layers_, &StripLayersBar::changed, this, &WallStrip::redraw);
   viewport()->setBackgroundRole(QPalette::Base);
@@ -78,7 +78,9 @@ void WallStrip::redraw() {
   map_.px_per_inch = fit * zoom_;
   style_.mm = Length::fromInches(kPxPerMm / map_.px_per_inch);
   style_.unit = session_.plan().unit;
-  const std::vector<std::size_t> changed = scene_.rebuild(session_.layout(), session_.report(), style_, layers_->layers());
+  first_ = labelledFirst();
+  const std::vector<std::size_t> changed =
+      scene_.rebuild(session_.layout(), session_.report(), style_, layers_->layers(), first_);
   const QPointF origin_before = map_.origin;
   arrange();
   placeMap();
@@ -130,7 +132,15 @@ void WallStrip::updateChosen() {
   chosen_before_ = chosen;
 }
 
+// What is pointed at or chosen shows its labels whatever else there is no room for.
+std::set<ElementId> WallStrip::labelledFirst() const {
+  std::set<ElementId> first = session_.selection();
+  if (!session_.dragging() && !select_.hovered().empty()) first.insert(select_.hovered());
+  return first;
+}
+
 void WallStrip::repaint() {
+  if (layers_->layers() != StripLayers{} && labelledFirst() != first_) redraw();
   if (session_.dragging())
     updateChosen();
   else
@@ -306,6 +316,7 @@ void WallStrip::showSelected() {
                                     static_cast<int>(place.center().y() - viewport()->height() / 2.0));
   }
   if (hasFocus() && tool_ == &select_ && !session_.dragging()) say(select_.hint());
+  if (layers_->layers() != StripLayers{} && labelledFirst() != first_) redraw();
   viewport()->update();
 }
 

@@ -79,6 +79,7 @@ class WallStrip : public QAbstractScrollArea, public StripContext {
  private:
   Pointer pointerAt(QPointF px, Qt::KeyboardModifiers) const;
   void redraw();
+  std::set<ElementId> labelledFirst() const;
   void showSelected();
   void arrange();
   void placeMap();
@@ -99,6 +100,7 @@ class WallStrip : public QAbstractScrollArea, public StripContext {
   LengthEntry* entry_ = nullptr;
   StripLayersBar* layers_ = nullptr;
   double zoom_ = 1;
+  std::set<ElementId> first_;
   QRect chosen_before_;
   std::optional<QPointF> panning_from_;
 };
