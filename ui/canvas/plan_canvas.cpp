@@ -21,9 +21,11 @@ constexpr const char* kKindMime = "application/x-elbowroom-kind";
 constexpr double kPxPerMm = 96 / 25.4;
 
 // Only what a text requires is hatched; advice keeps its mark and its measured line, or the floor would vanish
-// under hatches. The lit finding shows its zone whatever its level.
+// under hatches. What the plan does not state is nothing to see: Advice asks for it. The lit finding shows its places
+// whatever its level.
 Report calmed(Report report) {
   for (Finding& finding : report.findings) {
+    if (finding.outcome == Outcome::unknown) finding.places.clear();
     if (finding.level == Level::required && finding.outcome == Outcome::shortfall) continue;
     for (Place& place : finding.places)
       if (place.kind == Place::Kind::zone && place.points.size() >= 3 && areaOf(place.points) > Area{})

@@ -1,7 +1,9 @@
 #include "ui/look/look.h"
 
 #include <QApplication>
-#include <QStyleFactory>
+#include <QPainter>
+#include <QProxyStyle>
+#include <QStyleOption>
 #include <QWidget>
 
 #include <algorithm>
@@ -46,6 +48,28 @@ QPalette paletteOf(const Look& l, bool dark) {
   return p;
 }
 
+// Outlines of boxes and fields that stand out from the ground: Fusion darkens the window's colour for them, which
+// leaves nothing to see in the dark.
+class LookStyle : public QProxyStyle {
+ public:
+  LookStyle() : QProxyStyle(QStringLiteral("Fusion")) {}
+  void drawPrimitive(PrimitiveElement element, const QStyleOption* option, QPainter* painter,
+                     const QWidget* widget) const override {
+    QProxyStyle::drawPrimitive(element, option, painter, widget);
+    const bool box = element == PE_IndicatorCheckBox || element == PE_IndicatorItemViewItemCheck;
+    const bool field = element == PE_FrameLineEdit && !(option->state & State_HasFocus);
+    if (!box && !field) return;
+    QColor outline = look(isDark(option->palette)).soft;
+    outline.setAlphaF(option->state & State_Enabled ? (box ? 0.9F : 0.65F) : 0.35F);
+    painter->save();
+    painter->setRenderHint(QPainter::Antialiasing);
+    painter->setPen(QPen(outline, 1));
+    painter->setBrush(Qt::NoBrush);
+    painter->drawRoundedRect(QRectF(option->rect).adjusted(0.5, 0.5, -0.5, -0.5), 2, 2);
+    painter->restore();
+  }
+};
+
 }  // namespace
 
 const Look& look(bool dark) { return dark ? kDark : kLight; }
@@ -58,7 +82,7 @@ const Look& lookOf(const QWidget& widget) { return look(isDark(widget.palette())
 
 void applyLook(QApplication& app, Scheme scheme) {
   const bool dark = scheme == Scheme::dark || (scheme == Scheme::desktop && isDark(QApplication::palette()));
-  if (QStyle* fusion = QStyleFactory::create("Fusion")) QApplication::setStyle(fusion);
+  QApplication::setStyle(new LookStyle);
   app.setPalette(paletteOf(look(dark), dark));
 }
 
