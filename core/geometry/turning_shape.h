@@ -53,5 +53,9 @@ struct PlacedTurning {
 Outline turningOutline(const TurningShape& shape, Placed place);
 // The same of the 2010 T.
 Outline turningTOutline(Placed place);
+// Diameter of the largest disc about a point of its middle line that lies within bar and base: where no such
+// disc is free, no T is. Chamfers are not counted.
+Length discWithin(const TurningShape& shape);
+Area areaOf(const TurningShape& shape);
 
 }  // namespace elbowroom

@@ -110,6 +110,10 @@ Outline turningOutline(const TurningShape& shape, Placed place) {
 }
 
 Outline turningTOutline(Placed place) { return turningOutline(kTurningT2010, place); }
+Length discWithin(const TurningShape& shape) { return Length::fromInches(2 * TBoxes(shape).inscribed()); }
+Area areaOf(const TurningShape& s) {
+  return s.across * s.bar_width + s.base_width * (s.along - s.bar_width) + s.chamfer * s.chamfer;
+}
 
 std::optional<Placed> FreeFloor::turningT() const { return turningT(kTurningT2010); }
 

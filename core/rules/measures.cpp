@@ -4,6 +4,7 @@
 
 #include "core/plan/layout_parts.h"
 #include "core/plan/rough_opening.h"
+#include "core/rules/straight_ways.h"
 
 namespace elbowroom {
 namespace {
@@ -12,9 +13,6 @@ using namespace literals;
 
 // The far edge of an open leaf swings wider than the leaf (trade article on clashing doors, 5/8 to 1 1/4 in).
 constexpr Length kHingeStandOff = 1_in;
-// A route ends where a person stands before the fixture.
-constexpr Length kStandBefore = 15_in;
-constexpr Length kJustInside = 1_in;
 // A wider circle counts as gained by knee space only beyond the search's own tolerance.
 constexpr Length kNotice = Length::nanometres(508'000);  // 0.02 in
 
@@ -99,18 +97,10 @@ Figures figuresOf(const Layout& layout) {
 }
 
 std::vector<RouteFigure> routeFigures(const Layout& layout) {
-  const auto door = std::find_if(layout.openings.begin(), layout.openings.end(), [](const PlacedOpening& o) {
-    return o.opening.kind == OpeningKind::door && o.wall >= 0;
-  });
-  if (door == layout.openings.end() || layout.room.empty()) return {};
-  const WallFrame& wall = layout.walls[static_cast<std::size_t>(door->wall)];
-  const Point start = midpoint(door->left, door->right) + kJustInside * wall.inward;
-  std::vector<Point> targets;
-  for (const int i : layout.solid) {
-    const PlacedFixture& f = layout.fixtures[static_cast<std::size_t>(i)];
-    targets.push_back(f.front_center + kStandBefore * f.facing);
-  }
-  const std::vector<Route> routes = widestRoutes(layout.room, layout.solid_outlines, start, targets);
+  const std::optional<RouteEnds> ends = routeEnds(layout);
+  if (!ends) return {};
+  const std::vector<Route> routes =
+      widestRoutes(layout.room, layout.solid_outlines, ends->start, ends->targets);
   std::vector<RouteFigure> figures;
   for (std::size_t i = 0; i < routes.size(); ++i)
     figures.push_back({layout.fixtures[static_cast<std::size_t>(layout.solid[i])].fixture.id, routes[i]});

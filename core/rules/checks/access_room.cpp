@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/rules/check.h"
+#include "core/rules/checks/room.h"
 #include "core/rules/checks/zone.h"
 
 namespace elbowroom::checks {
@@ -57,10 +58,18 @@ std::vector<Measurement> circleUnderBasins(const CheckInput& in) {
     circle = std::max(circle, FreeFloor(in.layout.room, blocks).largestCircle(),
                       [](const Circle& a, const Circle& b) { return a.radius < b.radius; });
   }
-  return {{.subjects = {},
-           .measured = circle.radius * 2,
-           .places = across(circle),
-           .detail = helps && circle.radius > in.figures.turning.largest.radius ? "knee-space-used" : ""}};
+  Measurement m{
+      .subjects = {},
+      .measured = circle.radius * 2,
+      .places = across(circle),
+      .detail = helps && circle.radius > in.figures.turning.largest.radius ? "knee-space-used" : ""};
+  if (circle.radius * 2 > limitOf(in) - kMetTolerance) return {m};
+  for (std::size_t i = 1; i + 4 < in.rule->sizes.size(); i += 5) {
+    const TurningShape t{sizeOf(in, i), sizeOf(in, i + 1), sizeOf(in, i + 2), sizeOf(in, i + 3),
+                         sizeOf(in, i + 4)};
+    if (turnByT(in, t, false, m)) break;
+  }
+  return {m};
 }
 
 std::vector<Measurement> turningRectangles(const CheckInput& in) {

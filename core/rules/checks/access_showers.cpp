@@ -109,7 +109,10 @@ std::vector<Measurement> rollInClearances(const CheckInput& in) {
   return perShower(in, ofKind(in, ShowerKind::rollIn), [&](const PlacedFixture& f) {
     const Length half = f.fixture.width / 2;
     const Zone zone{f.front_center, leftOf(f), f.facing, half, half, limitOf(in)};
-    const std::optional<Hand> control = controlSide(in.layout, f), seat = seatSide(f);
+    const std::optional<Hand> seat = seatSide(f);
+    // Not placed: beside the seat, where 608.5.2 wants it, unlike in a transfer shower.
+    const std::optional<Hand> control =
+        seat && !controlPlaced(in.layout, f) ? seat : controlSide(in.layout, f);
     const auto may_stand = [&](const PlacedFixture& o) {
       if (!isBasin(o) || !o.fixture.knee_space) return false;
       const Hand end = dot(o.center - f.center, leftOf(f)) > Length{} ? Hand::left : Hand::right;

@@ -5,6 +5,7 @@
 #include "core/rules/checks/access_room.h"
 #include "core/rules/checks/access_showers.h"
 #include "core/rules/checks/at_water.h"
+#include "core/rules/checks/bath_bars.h"
 #include "core/rules/checks/bath_space.h"
 #include "core/rules/checks/baths.h"
 #include "core/rules/checks/clear_floor.h"
@@ -18,6 +19,7 @@
 #include "core/rules/checks/floor.h"
 #include "core/rules/checks/fronts.h"
 #include "core/rules/checks/in_walls.h"
+#include "core/rules/checks/grab_bars.h"
 #include "core/rules/checks/manoeuvring.h"
 #include "core/rules/checks/mirrors.h"
 #include "core/rules/checks/headroom.h"
@@ -28,6 +30,7 @@
 #include "core/rules/checks/pockets.h"
 #include "core/rules/checks/reach.h"
 #include "core/rules/checks/room.h"
+#include "core/rules/checks/routes.h"
 #include "core/rules/checks/rooms.h"
 #include "core/rules/checks/shower_doors.h"
 #include "core/rules/checks/showers.h"
@@ -149,7 +152,8 @@ constexpr NamedMeasure kNamed[] = {
     {"shower-floors-before", showerFloorsBefore, Gives::length, {}, "length from the control wall"},
     // access_room.h
     {"room-spans", roomSpans},
-    {"circle-under-basins", circleUnderBasins, Gives::length, {}, "depth of knee space that counts"},
+    {"circle-under-basins", circleUnderBasins, Gives::length, {}, "depth of knee space that counts, T across?, along?, its bar?, its base?, its chamfer?, T across?, along?, "
+     "its bar?, its base?, its chamfer?, T across?, along?, its bar?, its base?, its chamfer?"},
     {"turning-rectangles", turningRectangles, Gives::yesNo, {}, "length, width"},
     {"basin-side-gaps", basinSideGaps},
     // stated.h
@@ -189,6 +193,63 @@ constexpr NamedMeasure kNamed[] = {
     {"water-frost", waterFrost, Gives::yesNo},
     {"items-apart", itemsApart, Gives::yesNo},
     {"items-off-openings", itemsOffOpenings, Gives::yesNo},
+    // grab_bars.h
+    {"toilet-side-bars", toiletSideBars, Gives::yesNo, {}, "farthest side wall"},
+    {"toilet-rear-bars", toiletRearBars, Gives::yesNo},
+    {"toilet-upright-bars", toiletUprightBars, Gives::yesNo, {}, "farthest side wall"},
+    {"toilet-walls-backed", toiletWallsBacked, Gives::yesNo, {}, "farthest side wall"},
+    {"bath-walls-backed", bathWallsBacked, Gives::yesNo},
+    {"toilet-side-bar-starts", toiletSideBarStarts},
+    {"toilet-side-bar-ends", toiletSideBarEnds},
+    {"toilet-rear-bars-near", toiletRearBarsNear},
+    {"toilet-rear-bars-far", toiletRearBarsFar, Gives::length, {}, "short wall?, far side on it?"},
+    {"upright-bar-lengths", uprightBarLengths},
+    {"upright-bar-bottoms", uprightBarBottoms},
+    {"upright-bars-from-rear", uprightBarsFromRear},
+    {"grab-bar-tops", grabBarTops},
+    {"grab-bar-centres", grabBarCentres},
+    {"grab-bar-gaps", grabBarGaps},
+    {"grab-bar-diameters", grabBarDiameters},
+    {"grab-bars-below-things", grabBarsBelowThings, Gives::length, {}, "below water fittings and bars?"},
+    {"grab-bars-above-things", grabBarsAboveThings},
+    {"fold-bar-lengths", foldBarLengths},
+    {"fold-bars-from-centreline", foldBarsFromCentreline},
+    {"fold-bar-sides", foldBarSides},
+    {"fold-bars-above-seat", foldBarsAboveSeat},
+    // bath_bars.h
+    {"bath-back-bars", bathBackBars, Gives::count},
+    {"bath-back-bar-lengths", bathBackBarLengths},
+    {"bath-back-bars-from-head", bathBackBarsFromHead, Gives::length, {}, "beside a built-in seat?"},
+    {"bath-back-bars-from-control", bathBackBarsFromControl},
+    {"bath-lower-bars", bathLowerBars},
+    {"bath-control-bars", bathControlBars},
+    {"bath-head-bars", bathHeadBars},
+    {"bath-control-places", bathControlPlaces, Gives::yesNo},
+    {"bath-seat-heights", bathSeatHeights},
+    {"bath-seat-depths", bathSeatDepths},
+    {"bath-rims-free", bathRimsFree, Gives::yesNo},
+    {"transfer-control-heights", transferControlHeights},
+    {"roll-in-control-heights", rollInControlHeights},
+    {"transfer-control-reaches", transferControlReaches},
+    {"controls-from-seats", controlsFromSeats},
+    {"transfer-back-bars", transferBackBars},
+    {"roll-in-bars-from-walls", rollInBarsFromWalls},
+    {"shower-seat-depths", showerSeatDepths},
+    // reach.h
+    {"mirror-bottoms-over-basins", mirrorBottomsOverBasins},
+    {"mirror-bottoms-elsewhere", mirrorBottomsElsewhere},
+    {"mirror-lower-edges", mirrorLowerEdges},
+    {"mirror-upper-edges", mirrorUpperEdges},
+    {"shelf-tops", shelfTops},
+    {"holders-ahead-of-toilets", holdersAheadOfToilets},
+    {"holder-heights", holderHeights},
+    {"operable-part-heights", operablePartHeights, Gives::length, {},
+     "depth with knees, height beyond it, depth without, height beyond it"},
+    {"reaches-across", reachesAcross, Gives::length, {}, "depth without knees"},
+    {"reaches-over", reachesOver},
+    {"protrusions", protrusions, Gives::length, {}, "lower edge above, lower edge up to"},
+    // routes.h
+    {"route-widths", routeWidths, Gives::length, {}, "width at a narrow place?, its length?"},
     // wet.h
     {"shower-openings", showerOpenings},
     {"seat-leaves-area", seatLeavesArea, Gives::area},

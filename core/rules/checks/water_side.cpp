@@ -26,6 +26,12 @@ std::optional<Hand> seatSide(const PlacedFixture& f) {
   return std::nullopt;
 }
 
+bool controlPlaced(const Layout& layout, const PlacedFixture& f) {
+  return std::any_of(layout.option.on_walls.begin(), layout.option.on_walls.end(), [&](const WallItem& item) {
+    return item.shower == f.fixture.id && worksWater(item) && item.status != Status::remove;
+  });
+}
+
 std::optional<Hand> controlSide(const Layout& layout, const PlacedFixture& f) {
   for (const WallItem& item : layout.option.on_walls) {
     if (item.shower != f.fixture.id || !worksWater(item) || item.status == Status::remove) continue;

@@ -8,6 +8,8 @@ namespace elbowroom::checks {
 // Where the plan puts the fixture's control, spout or head, as seen facing the wall behind the fixture; a shower
 // whose seat side is stated has its control opposite. nullopt: the plan does not say, or it is in the middle.
 std::optional<Hand> controlSide(const Layout&, const PlacedFixture&);
+// Whether the plan has a control, spout or head of the fixture on a wall.
+bool controlPlaced(const Layout&, const PlacedFixture&);
 // The stated side of a shower's seat; "back" is neither.
 std::optional<Hand> seatSide(const PlacedFixture&);
 

@@ -1,0 +1,127 @@
+#include "core/rules/straight_ways.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <cstdint>
+
+#include "core/rules/check.h"
+
+namespace elbowroom {
+
+namespace {
+using namespace literals;
+
+// A route ends where a person stands before the fixture.
+constexpr Length kStandBefore = 15_in;
+constexpr Length kJustInside = 1_in;
+// Half the widths that are tried, one after the other; the widest that fits counts.
+const std::array kHalves{18.5_in, 20.5_in, 24_in, 30_in};
+
+class Boundary {
+ public:
+  explicit Boundary(const Layout& layout) : layout_(layout) {
+    add(layout.room);
+    for (const Outline& o : layout.solid_outlines) add(o);
+  }
+  bool isFree(Point p) const {
+    if (!contains(layout_.room, p)) return false;
+    return std::none_of(layout_.solid_outlines.begin(), layout_.solid_outlines.end(),
+                        [&](const Outline& o) { return contains(o, p); });
+  }
+  Gap nearest(Segment way) const {
+    Gap least{Length::nanometres(INT64_MAX), {}, {}};
+    for (const Segment& edge : edges_)
+      if (const Gap gap = gapBetween(way, edge); gap.distance < least.distance) least = gap;
+    return least;
+  }
+
+ private:
+  void add(const Outline& ring) {
+    for (std::size_t i = 0; i < ring.size(); ++i) edges_.push_back({ring[i], ring[(i + 1) % ring.size()]});
+  }
+  const Layout& layout_;
+  std::vector<Segment> edges_;
+};
+
+// Where the line from `a` along `u` meets the line from `b` along `v`; halfway between when they run alike.
+Point crossing(Point a, Direction u, Point b, Direction v) {
+  const double turn = u.x * v.y - u.y * v.x;
+  if (std::fabs(turn) < 0.1) return midpoint(a, b);
+  const double t = ((b.x - a.x).inches() * v.y - (b.y - a.y).inches() * v.x) / turn;
+  return a + Length::fromInches(t) * u;
+}
+
+using Stops = std::array<Point, 3>;
+
+// Discs touch the door's wall and the fixture at the ends of the way, and so hold the ends of the route.
+Stops stopsOf(const RouteEnds& ends, std::size_t which, Direction facing, Point middle, int kind,
+              Length half) {
+  const Point from = ends.start + (half - kJustInside) * ends.inward;
+  const Point to = ends.targets[which] + (half - kStandBefore) * facing;
+  switch (kind) {
+    case 0:
+      return {from, midpoint(from, to), to};
+    case 1:
+      return {from, crossing(from, ends.inward, to, facing), to};
+    case 2:
+      return {from, crossing(from, ends.inward.left(), to, facing.left()), to};
+    default:
+      return {from, middle, to};
+  }
+}
+
+// The way past these stops where a disc of this half width travels it.
+bool travel(const Boundary& boundary, const Stops& stops, Length half, Route& way) {
+  Gap narrowest{Length::nanometres(INT64_MAX), {}, {}};
+  for (std::size_t i = 0; i + 1 < stops.size(); ++i) {
+    const Gap gap = boundary.nearest({stops[i], stops[i + 1]});
+    if (gap.distance < narrowest.distance) narrowest = gap;
+    if (narrowest.distance < half - kMetTolerance / 2) return false;
+  }
+  if (!boundary.isFree(stops[0])) return false;
+  // The gap's first end lies on the way, its second on the boundary.
+  way.reachable = true;
+  way.width = std::min(narrowest.distance, half) * 2;
+  way.narrowest = narrowest.from;
+  way.sides = {narrowest.to, narrowest.from + (narrowest.from - narrowest.to)};
+  return true;
+}
+
+}  // namespace
+
+std::optional<RouteEnds> routeEnds(const Layout& layout) {
+  const auto door = std::find_if(layout.openings.begin(), layout.openings.end(), [](const PlacedOpening& o) {
+    return o.opening.kind == OpeningKind::door && o.wall >= 0;
+  });
+  if (door == layout.openings.end() || layout.room.empty()) return std::nullopt;
+  const WallFrame& wall = layout.walls[static_cast<std::size_t>(door->wall)];
+  RouteEnds ends{midpoint(door->left, door->right) + kJustInside * wall.inward, wall.inward, {}};
+  for (const int i : layout.solid) {
+    const PlacedFixture& f = layout.fixtures[static_cast<std::size_t>(i)];
+    ends.targets.push_back(f.front_center + kStandBefore * f.facing);
+  }
+  return ends;
+}
+
+std::vector<Route> straightWays(const Layout& layout, Point middle) {
+  const std::optional<RouteEnds> ends = routeEnds(layout);
+  if (!ends) return {};
+  const Boundary boundary(layout);
+  std::vector<Route> ways(ends->targets.size());
+  for (std::size_t i = 0; i < ways.size(); ++i) {
+    const Direction facing = layout.fixtures[static_cast<std::size_t>(layout.solid[i])].facing;
+    const auto fits = [&](int kind, Length half) {
+      return travel(boundary, stopsOf(*ends, i, facing, middle, kind, half), half, ways[i]);
+    };
+    for (int kind = 0; kind < 4; ++kind) {
+      if (!fits(kind, kHalves[0])) continue;
+      for (std::size_t k = 1; k < kHalves.size(); ++k)
+        if (!fits(kind, kHalves[k])) break;
+      break;
+    }
+  }
+  return ways;
+}
+
+}  // namespace elbowroom
