@@ -147,6 +147,48 @@
   RULE(us_access, showerHotWater)                 \
   RULE(us_access, doorSwingClearFloor)            \
   RULE(us_access, doorSwingClearFloor1991)        \
+  RULE(us_access, toiletSideBar)                  \
+  RULE(us_access, toiletRearBar)                  \
+  RULE(us_access, toiletSideBarStart)             \
+  RULE(us_access, toiletSideBarEnd)               \
+  RULE(us_access, toiletRearBarNear)              \
+  RULE(us_access, toiletRearBarFar)               \
+  RULE(us_access, grabBarHeight)                  \
+  RULE(us_access, grabBarGap)                     \
+  RULE(us_access, grabBarDiameter)                \
+  RULE(us_access, grabBarClearAbove)              \
+  RULE(us_access, grabBarClearBelow)              \
+  RULE(us_access, paperHolderAhead)               \
+  RULE(us_access, paperHolderHeight)              \
+  RULE(us_access, mirrorOverBasin)                \
+  RULE(us_access, mirrorBottom)                   \
+  RULE(us_access, mirrorTop)                      \
+  RULE(us_access, shelfHeight)                    \
+  RULE(us_access, hookReach)                      \
+  RULE(us_access, controlReach)                   \
+  RULE(us_access, controlReachDepth)              \
+  RULE(us_access, controlReachOver)               \
+  RULE(us_access, protrusion)                     \
+  RULE(us_access, bathBackBars)                   \
+  RULE(us_access, bathBackBarLength)              \
+  RULE(us_access, bathBackBarHead)                \
+  RULE(us_access, bathBackBarControl)             \
+  RULE(us_access, bathLowerBar)                   \
+  RULE(us_access, bathControlBar)                 \
+  RULE(us_access, bathHeadBar)                    \
+  RULE(us_access, bathControlPlace)               \
+  RULE(us_access, handSprayHose)                  \
+  RULE(us_access, bathSeatHeight)                 \
+  RULE(us_access, bathSeatDepth)                  \
+  RULE(us_access, bathRimFree)                    \
+  RULE(us_access, showerControlHeightTransfer)    \
+  RULE(us_access, showerControlReach)             \
+  RULE(us_access, showerControlHeight)            \
+  RULE(us_access, showerControlFromSeat)          \
+  RULE(us_access, showerBackBar)                  \
+  RULE(us_access, showerBarFromWall)              \
+  RULE(us_access, showerSeatDepth)                \
+  RULE(us_access, routeWidth)                     \
   RULE(us_access_2017, turningSpace)              \
   RULE(us_access_2017, turningSpaceExisting)      \
   RULE(us_access_2017, toiletCentrelineSide)      \
@@ -160,6 +202,12 @@
   RULE(us_access_2017, doorManoeuvring)           \
   RULE(us_access_2017, doorManoeuvringExisting)   \
   RULE(us_access_2017, doorSwingClearFloor)       \
+  RULE(us_access_2017, toiletUprightBar)          \
+  RULE(us_access_2017, toiletUprightBarLength)    \
+  RULE(us_access_2017, toiletUprightBarBottom)    \
+  RULE(us_access_2017, toiletUprightBarPlace)     \
+  RULE(us_access_2017, mirrorOverBasin)           \
+  RULE(us_access_2017, routeWidth)                \
   RULE(us_adaptable, toiletSpace)                 \
   RULE(us_adaptable, toiletNearSide)              \
   RULE(us_adaptable, basinClearFloor)             \
@@ -174,6 +222,12 @@
   RULE(us_adaptable, toiletOtherSide)             \
   RULE(us_adaptable, basinCentrelineSide)         \
   RULE(us_adaptable, doorSwingClearFloor)         \
+  RULE(us_adaptable, toiletFoldBarLength)         \
+  RULE(us_adaptable, toiletFoldBarPlace)          \
+  RULE(us_adaptable, toiletFoldBarSide)           \
+  RULE(us_adaptable, toiletWallsBacked)           \
+  RULE(us_adaptable, bathWallBacked)              \
+  RULE(us_adaptable, grabBarHeight)               \
   RULE(ca_access, doorClearOpening)               \
   RULE(ca_access, roomSpan)                       \
   RULE(ca_access, turningSpace)                   \
@@ -181,6 +235,7 @@
   RULE(ca_access, basinClearFloor)                \
   RULE(ca_access, toiletTransferSide)             \
   RULE(ca_access, toiletCentrelineSide)           \
+  RULE(ca_access, mirrorBottom)                   \
   RULE(uk_access, doorClearOpening)               \
   RULE(uk_access, doorNib)                        \
   RULE(uk_access, doorSwingsOut)                  \
@@ -210,6 +265,7 @@
   RULE(de_access, basinSideGap)                   \
   RULE(de_access, toiletSeatHeight)               \
   RULE(de_access, basinHeight)                    \
+  RULE(de_access, supportBarHeight)               \
   RULE(au_access, toiletCirculation)              \
   RULE(au_access, toiletCirculationExisting)      \
   RULE(au_access, turningQuarter)                 \
@@ -219,6 +275,7 @@
   RULE(au_access, toiletCentrelineSide)           \
   RULE(au_access, basinProjection)                \
   RULE(au_access, toiletClearFront)               \
+  RULE(au_access, routeWidth)                     \
   RULE(comfort, toiletCentrelineSide)             \
   RULE(comfort, toiletClearFront)                 \
   RULE(comfort, basinCentrelineSide)              \

@@ -96,6 +96,32 @@ Knob curb() {
 Knob paneDoor() {
   return [](Plan& p, Length x) { fixture(p, 0).glass.at(0).door = x; };
 }
+// Things on walls; `plus` and `base` in inches.
+WallItem& item(Plan& plan, std::size_t i) { return plan.options[0].on_walls.at(i); }
+Knob itemBottom(std::size_t i, double plus = 0) {
+  return [=](Plan& p, Length x) { item(p, i).bottom = x + in(plus); };
+}
+Knob itemTop(std::size_t i, double plus = 0) {
+  return [=](Plan& p, Length x) { item(p, i).bottom = x + in(plus) - item(p, i).height; };
+}
+Knob itemMiddle(std::size_t i) {
+  return [=](Plan& p, Length x) { item(p, i).bottom = x - item(p, i).height / 2; };
+}
+Knob itemAlong(std::size_t i, double base, int sign = 1) {
+  return [=](Plan& p, Length x) { item(p, i).along = in(base) + sign * x; };
+}
+Knob itemWide(std::size_t i) {
+  return [=](Plan& p, Length x) { item(p, i).width = x; };
+}
+Knob itemHigh(std::size_t i) {
+  return [=](Plan& p, Length x) { item(p, i).height = x; };
+}
+Knob itemDeep(std::size_t i) {
+  return [=](Plan& p, Length x) { item(p, i).depth = x; };
+}
+Knob itemFact(std::size_t i, const char* key) {
+  return [=](Plan& p, Length x) { item(p, i).facts[key] = x; };
+}
 Knob kneeHigh() {
   return [](Plan& p, Length x) { fixture(p, 0).knee_space->height = x; };
 }
@@ -136,6 +162,43 @@ const std::map<std::string, Knob>& knobs() {
       {"us-access/shower-roll-in-clear-floor", depthFrom(1, 84)},
       {"us-access/shower-threshold", curb()},
       {"us-access/shower-seat-height", fact("seat_height")},
+      {"us-access/toilet-side-bar-start", itemAlong(0, 120 - 21, -1)},
+      {"us-access/toilet-side-bar-end", itemAlong(0, 120 + 21, -1)},
+      {"us-access/toilet-rear-bar-near", itemAlong(0, 17 + 18, -1)},
+      {"us-access/toilet-rear-bar-far", itemAlong(0, 17 - 18)},
+      {"us-access/grab-bar-height", itemTop(0)},
+      {"us-access/grab-bar-gap", itemFact(0, "wall_gap")},
+      {"us-access/grab-bar-diameter", itemFact(0, "bar_diameter")},
+      {"us-access/grab-bar-clear-above", itemBottom(1, 34.75)},
+      {"us-access/grab-bar-clear-below", itemAlong(1, 61)},
+      {"us-access/paper-holder-ahead", itemAlong(0, 92, -1)},
+      {"us-access/paper-holder-height", itemMiddle(0)},
+      {"us-access/mirror-over-basin", itemBottom(0)},
+      {"us-access/mirror-bottom", itemBottom(0)},
+      {"us-access/mirror-top", itemTop(0)},
+      {"us-access/shelf-height", itemTop(0)},
+      {"us-access/hook-reach", itemMiddle(0)},
+      {"us-access/control-reach", itemMiddle(0)},
+      {"us-access/control-reach-depth", deep(0)},
+      {"us-access/control-reach-over", high(0)},
+      {"us-access/protrusion", itemDeep(0)},
+      {"us-access/bath-back-bar-length", itemWide(0)},
+      {"us-access/bath-back-bar-head", itemAlong(0, 60 - 12, -1)},
+      {"us-access/bath-back-bar-control", itemAlong(0, 12)},
+      {"us-access/bath-lower-bar", itemBottom(1, 18 - 1.25)},
+      {"us-access/bath-control-bar", itemWide(0)},
+      {"us-access/bath-head-bar", itemWide(0)},
+      {"us-access/hand-spray-hose", itemFact(0, "hose")},
+      {"us-access/bath-seat-height", fact("seat_height")},
+      {"us-access/bath-seat-depth", fact("seat_depth")},
+      {"us-access/shower-control-height-transfer", itemMiddle(0)},
+      {"us-access/shower-control-reach", itemAlong(0, 120 - 18, -1)},
+      {"us-access/shower-control-height", itemMiddle(0)},
+      {"us-access/shower-control-from-seat", itemAlong(0, 0)},
+      {"us-access/shower-back-bar", itemAlong(0, -9)},
+      {"us-access/shower-bar-from-wall", itemAlong(0, 24)},
+      {"us-access/shower-seat-depth", fact("seat_depth")},
+      {"us-access/route-width", depthFrom(2, 70)},
       {"us-access-2017/turning-space", roomWide()},
       {"us-access-2017/turning-space-existing", roomWide()},
       {"us-access-2017/toilet-centreline-side", along(0)},
@@ -148,6 +211,11 @@ const std::map<std::string, Knob>& knobs() {
       {"us-access-2017/door-clear-opening", leaf(1.875)},
       {"us-access-2017/door-manoeuvring", roomDeep()},
       {"us-access-2017/door-manoeuvring-existing", roomDeep()},
+      {"us-access-2017/toilet-upright-bar-length", itemHigh(0)},
+      {"us-access-2017/toilet-upright-bar-bottom", itemBottom(0)},
+      {"us-access-2017/toilet-upright-bar-place", itemAlong(0, 120, -1)},
+      {"us-access-2017/mirror-over-basin", itemBottom(0)},
+      {"us-access-2017/route-width", depthFrom(2, 70)},
       {"us-adaptable/toilet-space", besideFirst(9)},
       {"us-adaptable/toilet-near-side", along(0)},
       {"us-adaptable/basin-clear-floor", roomDeep(21)},
@@ -161,6 +229,10 @@ const std::map<std::string, Knob>& knobs() {
       {"us-adaptable/toilet-grab-side", alongAndRoom(16)},
       {"us-adaptable/toilet-other-side", roomBeside(19)},
       {"us-adaptable/basin-centreline-side", along(0)},
+      {"us-adaptable/toilet-fold-bar-length", itemDeep(0)},
+      {"us-adaptable/toilet-fold-bar-place", itemAlong(0, 17)},
+      {"us-adaptable/toilet-fold-bar-side", roomBeside(40)},
+      {"us-adaptable/grab-bar-height", itemMiddle(0)},
       {"ca-access/door-clear-opening", leaf(1.875)},
       {"ca-access/room-span", roomDeep()},
       {"ca-access/turning-space", roomWide()},
@@ -168,6 +240,7 @@ const std::map<std::string, Knob>& knobs() {
       {"ca-access/basin-clear-floor", roomDeep()},
       {"ca-access/toilet-transfer-side", besideFirstMm(250, 200)},
       {"ca-access/toilet-centreline-side", along(0)},
+      {"ca-access/mirror-bottom", itemBottom(0)},
       {"uk-access/door-clear-opening", leaf(1.875)},
       {"uk-access/door-nib", doorAlongEnd()},
       {"uk-access/toilet-clear-front", depthBefore()},
@@ -194,6 +267,7 @@ const std::map<std::string, Knob>& knobs() {
       {"de-access/basin-side-gap", along(0, 300)},
       {"de-access/toilet-seat-height", fact("seat_height")},
       {"de-access/basin-height", high(0)},
+      {"de-access/support-bar-height", itemTop(0, 18.503937)},
       {"au-access/toilet-circulation", roomDeep()},
       {"au-access/toilet-circulation-existing", roomDeep()},
       {"au-access/door-clear-opening", leaf(1.875)},
@@ -201,6 +275,7 @@ const std::map<std::string, Knob>& knobs() {
       {"au-access/toilet-centreline-side", along(0)},
       {"au-access/basin-projection", deep(0)},
       {"au-access/toilet-clear-front", depthBefore()},
+      {"au-access/route-width", depthFrom(2, 70.866142)},
   };
   return all;
 }

@@ -1,0 +1,26 @@
+#include "core/rules/checks/grab_bars.h"
+
+namespace elbowroom::us_access_2017 {
+
+using namespace literals;
+
+Rule toiletUprightBarPlace() {
+  return {
+      .id = "toilet-upright-bar-place",
+      .book = "us-access-2017",
+      .title = "distance from the wall behind",
+      .level = Level::required,
+      .compare = Compare::between,
+      .limit = 39_in,
+      .limit_high = 41_in,
+      .measure = checks::uprightBarsFromRear,
+      .source = {.document = "ICC A117.1",
+                 .edition = "2017",
+                 .section = "604.5.1",
+                 .read_at = "extract of the 2017 standard made by others"},
+      .grade = Grade::verifiedSecondHand,
+      .why = "One pulls oneself forward and up.",
+  };
+}
+
+}  // namespace elbowroom::us_access_2017
