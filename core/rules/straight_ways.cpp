@@ -104,13 +104,21 @@ std::optional<RouteEnds> routeEnds(const Layout& layout) {
   return ends;
 }
 
+bool isGoal(FixtureKind kind) {
+  using enum FixtureKind;
+  return kind == toilet || kind == bidet || kind == basin || kind == vanity || kind == bath ||
+         kind == freestandingBath || kind == shower;
+}
+
 std::vector<Route> straightWays(const Layout& layout, Point middle) {
   const std::optional<RouteEnds> ends = routeEnds(layout);
   if (!ends) return {};
   const Boundary boundary(layout);
   std::vector<Route> ways(ends->targets.size());
   for (std::size_t i = 0; i < ways.size(); ++i) {
-    const Direction facing = layout.fixtures[static_cast<std::size_t>(layout.solid[i])].facing;
+    const PlacedFixture& fixture = layout.fixtures[static_cast<std::size_t>(layout.solid[i])];
+    if (!isGoal(fixture.fixture.kind)) continue;
+    const Direction facing = fixture.facing;
     const auto fits = [&](int kind, Length half) {
       return travel(boundary, stopsOf(*ends, i, facing, middle, kind, half), half, ways[i]);
     };

@@ -18,9 +18,12 @@ struct RouteEnds {
 };
 std::optional<RouteEnds> routeEnds(const Layout&);
 
-// One for each of Layout::solid: a way that a disc of Route::width can travel, so never wider than the
-// widest; not reachable when no such way of at least 37 in was found. It passes `middle` where other ways do
-// not fit. Empty without ends.
+// Things that somebody goes to: toilets, bidets, basins, baths and showers.
+bool isGoal(FixtureKind kind);
+
+// One for each of Layout::solid that is such a thing: a way that a disc of Route::width can travel, so never
+// wider than the widest; not reachable when no such way of at least 37 in was found. It passes `middle` where
+// other ways do not fit. Empty without ends.
 std::vector<Route> straightWays(const Layout&, Point middle);
 
 }  // namespace elbowroom

@@ -284,17 +284,4 @@ std::vector<Measurement> rollInBarsFromWalls(const CheckInput& in) {
   return found;
 }
 
-std::vector<Measurement> showerSeatDepths(const CheckInput& in) {
-  std::vector<Measurement> found;
-  for (const PlacedFixture& f : in.layout.fixtures) {
-    if (!counts(f) || !isShower(f)) continue;
-    const auto depth = lengthOf(f.fixture.facts, "seat_depth");
-    if (depth)
-      found.push_back({.subjects = {f.fixture.id}, .measured = *depth, .places = {pointAt(f.center)}});
-    else if (wordOf(f.fixture.facts, "seat_side") || lengthOf(f.fixture.facts, "seat_height"))
-      found.push_back({.subjects = {f.fixture.id}, .places = {pointAt(f.center)}, .fact = "seat_depth"});
-  }
-  return found;
-}
-
 }  // namespace elbowroom::checks

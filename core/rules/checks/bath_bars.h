@@ -40,7 +40,5 @@ std::vector<Measurement> transferBackBars(const CheckInput&);
 // Bars of roll-in showers: the nearer end to a wall beside, the other one too where both walls are near; at
 // the seat nothing is asked.
 std::vector<Measurement> rollInBarsFromWalls(const CheckInput&);
-// Stated depth of seats in showers.
-std::vector<Measurement> showerSeatDepths(const CheckInput&);
 
 }  // namespace elbowroom::checks

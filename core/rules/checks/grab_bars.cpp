@@ -13,6 +13,8 @@ using namespace literals;
 
 // Nobody holds a bar on a wall farther from the centreline than this.
 constexpr Length kWithinReach = 36_in;
+// Nor one that begins farther ahead of the bowl.
+constexpr Length kAhead = 18_in;
 
 template <typename Make>
 std::vector<Measurement> perToilet(const CheckInput& in, Make make) {
@@ -34,7 +36,7 @@ const PlacedWallItem* longest(const CheckInput& in, const PlacedFixture& f, Spot
     const Spot spot = spotOf(in.layout, f, i);
     const bool rear = on == Spot::On::rear;
     if (spot.on != on ||
-        (rear ? abs(spot.left()) > kWithinReach : spot.out_from > reachFromWall(in.layout, f)))
+        (rear ? abs(spot.left()) > kWithinReach : spot.out_from > reachFromWall(in.layout, f) + kAhead))
       continue;
     if (!rear && abs(spot.left()) > kWithinReach) continue;
     if (!best || i.item.width + i.item.height > best->item.width + best->item.height) best = &i;

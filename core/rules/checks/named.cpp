@@ -32,6 +32,7 @@
 #include "core/rules/checks/room.h"
 #include "core/rules/checks/routes.h"
 #include "core/rules/checks/rooms.h"
+#include "core/rules/checks/seated_reach.h"
 #include "core/rules/checks/shower_doors.h"
 #include "core/rules/checks/showers.h"
 #include "core/rules/checks/sides.h"
@@ -234,14 +235,12 @@ constexpr NamedMeasure kNamed[] = {
     {"controls-from-seats", controlsFromSeats},
     {"transfer-back-bars", transferBackBars},
     {"roll-in-bars-from-walls", rollInBarsFromWalls},
-    {"shower-seat-depths", showerSeatDepths},
-    // reach.h
+    // seated_reach.h
     {"mirror-bottoms-over-basins", mirrorBottomsOverBasins},
     {"mirror-bottoms-elsewhere", mirrorBottomsElsewhere},
     {"mirror-lower-edges", mirrorLowerEdges},
     {"mirror-upper-edges", mirrorUpperEdges},
     {"shelf-tops", shelfTops},
-    {"holders-ahead-of-toilets", holdersAheadOfToilets},
     {"holder-heights", holderHeights},
     {"operable-part-heights", operablePartHeights, Gives::length, {},
      "depth with knees, height beyond it, depth without, height beyond it"},

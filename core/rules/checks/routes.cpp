@@ -6,6 +6,7 @@
 #include "core/geometry/routes.h"
 #include "core/rules/check.h"
 #include "core/rules/checks/common.h"
+#include "core/rules/checks/shared_searches.h"
 #include "core/rules/checks/zone.h"
 #include "core/rules/straight_ways.h"
 
@@ -19,8 +20,6 @@ constexpr Length kSurely = 1_in;
 // Ways whose narrowest places are this near pass the same one.
 constexpr Length kSamePlace = 1_in;
 const Length kJust = 0.1_in;
-
-bool isServed(const PlacedFixture& f) { return isToilet(f) || isBasin(f) || isBath(f) || isShower(f); }
 
 // The narrow stretch about a place: its two ends on the way, and how long it is.
 struct Throat {
@@ -70,8 +69,8 @@ std::vector<Measurement> routeWidths(const CheckInput& in) {
   const Length limit = limitOf(in), least = sizeOf(in, 0);
   for (std::size_t k = 0; k < in.layout.solid.size(); ++k) {
     const PlacedFixture& f = in.layout.fixtures[static_cast<std::size_t>(in.layout.solid[k])];
-    if (!isServed(f)) continue;
-    const std::optional<SlowFigures::Way> way = in.slow.wayTo(k, limit + kSurely);
+    if (!isGoal(f.fixture.kind)) continue;
+    const std::optional<Way> way = sharedWay(in, k, limit + kSurely);
     if (!way) continue;
     const Route& route = way->route;
     Measurement m{.subjects = {f.fixture.id}, .measured = route.width};

@@ -23,18 +23,6 @@ std::vector<Measurement> bottoms(const CheckInput& in, Wanted wanted) {
   return eachOnWall(in, wanted, [](Measurement& m, const Item& i) { m.measured = i.bottom; });
 }
 
-const PlacedFixture* nearestToilet(const CheckInput& in, const Item& i) {
-  const PlacedFixture* nearest = nullptr;
-  for (const PlacedFixture& f : in.layout.fixtures) {
-    if (!counts(f) || f.fixture.kind != FixtureKind::toilet) continue;
-    const auto far = [&](const PlacedFixture& t) {
-      return distance(t.front_center, midpoint(i.left, i.right));
-    };
-    if (!nearest || far(f) < far(*nearest)) nearest = &f;
-  }
-  return nearest;
-}
-
 bool isOperable(const Item& i) {
   if (is(i.item, WallUse::receptacle)) return !yesNo(i.item.facts, "for_toilet_seat").value_or(false);
   return is(i.item, WallUse::control);
@@ -69,17 +57,6 @@ std::vector<Measurement> shelfTops(const CheckInput& in) {
       [](Measurement& m, const Item& i) { m.measured = i.top; });
 }
 
-std::vector<Measurement> holdersAheadOfToilets(const CheckInput& in) {
-  return eachOnWall(
-      in, [&](const Item& i) { return is(i.item, WallUse::holder) && nearestToilet(in, i) != nullptr; },
-      [&](Measurement& m, const Item& i) {
-        const PlacedFixture& toilet = *nearestToilet(in, i);
-        m.subjects.push_back(toilet.fixture.id);
-        m.measured = spotOf(in.layout, toilet, i).out() - reachFromWall(in.layout, toilet);
-        m.places.push_back(lineFrom(toilet.front_center,
-                                    toilet.front_center + std::get<Length>(*m.measured) * toilet.facing));
-      });
-}
 std::vector<Measurement> holderHeights(const CheckInput& in) {
   return eachOnWall(
       in, [](const Item& i) { return is(i.item, WallUse::holder); },

@@ -47,10 +47,11 @@ struct Published {
     const Outcome o = of(rule, settings).outcome;
     return o == Outcome::clear || o == Outcome::close;
   }
+  // What is required, not what an appendix advises.
   std::string shorts(const Settings& settings) const {
     std::string all;
     for (const Finding& f : findings(settings))
-      if (f.outcome == Outcome::shortfall) all += f.rule + " ";
+      if (f.outcome == Outcome::shortfall && f.level == Level::required) all += f.rule + " ";
     return all;
   }
 };
@@ -64,9 +65,11 @@ TEST(PublishedVerdicts, PlansOf2010MeetThe2010Standards) {
   }
 }
 
-// [P] 1A and 2A are drawn to the 1991 Standards, 3 meets both.
+// [P] 1A and 2A are drawn to the 1991 Standards, 3 meets both. The drawing of 3 has the toilet 16 in off the wall by
+// its scale, where figure 28 of 1991 has 18; the rule goes by the figure.
 TEST(PublishedVerdicts, PlansOf1991MeetThe1991Standards) {
-  for (const char* id : {"T1A", "T2A", "T3"}) EXPECT_EQ(Published(id).shorts(k1991), "") << id;
+  for (const char* id : {"T1A", "T2A"}) EXPECT_EQ(Published(id).shorts(k1991), "") << id;
+  EXPECT_EQ(Published("T3").shorts(k1991), "toilet-centreline-side ");
 }
 
 // [D] By 604.3.2 the lavatory of 1A and 2A may stand in the toilet's space in a dwelling alone.

@@ -167,7 +167,10 @@ TEST(AccessFigures, F12AlternateRollIn) {
     TestRoom room(60, 140);
     Fixture& shower = room.add("sh", FixtureKind::shower, "n", 30, 60, depth);
     shower.curb = 0.5_in;
-    shower.glass = {{.side = Side::front, .door = in(entry)}};
+    Pane front;
+    front.side = Side::front;
+    front.door = in(entry);
+    shower.glass = {front};
     return std::pair{met(room.outcome(kBook, "shower-alternate-depth")),
                      met(room.outcome(kBook, "shower-entry"))};
   };
@@ -225,7 +228,7 @@ TEST(AccessFigures, F16ToiletSpaceOf1991) {
   const auto with = [](double edge, double depth) {
     TestRoom room(100, depth);
     room.toilet(18);
-    room.add("lav", FixtureKind::basin, "n", 18 + edge + 10, 20, 18);
+    room.add("lav", FixtureKind::basin, "n", 18 + edge + 10, 20, 18).knee_space = kKnees;
     return met(outcomeWith(room, "toilet-clearance-1991", "edition", "1991"));
   };
   EXPECT_TRUE(with(18, 66));

@@ -176,6 +176,8 @@ std::vector<Finding> everyFinding() {
       if (const auto* a = std::get_if<Area>(&*f.limit)) f.measured = *a + Area::fromSquareInches(off * 64);
       if (const auto* a = std::get_if<Angle>(&*f.limit))
         f.measured = *a + Angle::fromDegrees(std::min(0.0, off * 3));
+      if (const auto* c = std::get_if<Count>(&*f.limit))
+        f.measured = Count{c->value + (off < -0.5 ? -1 : off > 0.5 ? 1 : 0)};
       if (const auto* a = std::get_if<Amount>(&*f.limit))
         f.measured = Amount{a->thousandths + std::llround(off * 1000)};
       if (const auto* c = std::get_if<Count>(&*f.limit))

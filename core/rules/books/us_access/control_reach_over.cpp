@@ -1,4 +1,4 @@
-#include "core/rules/checks/reach.h"
+#include "core/rules/checks/seated_reach.h"
 
 namespace elbowroom::us_access {
 

@@ -13,7 +13,7 @@ Rule paperHolderAhead() {
       .compare = Compare::between,
       .limit = 7_in,
       .limit_high = 9_in,
-      .measure = checks::holdersAheadOfToilets,
+      .measure = checks::paperHoldersAhead,
       .source = {.document = "2010 ADA Standards",
                  .edition = "",
                  .section = "604.7",

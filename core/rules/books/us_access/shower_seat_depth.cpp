@@ -1,4 +1,4 @@
-#include "core/rules/checks/bath_bars.h"
+#include "core/rules/checks/stated_figures.h"
 
 namespace elbowroom::us_access {
 
