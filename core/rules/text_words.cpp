@@ -88,6 +88,7 @@ constexpr std::array kDetails{
                 "The circle does not fit, but the T-shaped turning space does, with one of its ends over the free "
                 "space for knees and toes; either is enough."},
     DetailEntry{"way-at-least", "At least so wide: a way of this width is free, and a wider one may be."},
+    DetailEntry{"way-between", "Narrowest between {}."},
     DetailEntry{"way-narrow-once", "Narrower at one place only, and for so short a stretch that it may be."},
     DetailEntry{"turning-in-doorway", "The circle reaches between the jambs of the door, which swings out."},
     DetailEntry{"knee-space-used",

@@ -9,6 +9,7 @@
 #include "core/rules/checks/shared_searches.h"
 #include "core/rules/checks/zone.h"
 #include "core/rules/straight_ways.h"
+#include "core/rules/text.h"
 
 namespace elbowroom::checks {
 
@@ -37,36 +38,50 @@ Throat throatOf(const Layout& layout, const Route& route, Length limit) {
           route.narrowest + (back + kJust) * across.left(), ahead + back};
 }
 
-// Is the way as wide as the limit before and behind its narrow place?
-bool wideBut(const Layout& layout, const Throat& throat, Point target, Length limit) {
-  const std::optional<RouteEnds> ends = routeEnds(layout);
-  const auto width = [&](Point from, Point to) {
-    return widestRoutes(layout.room, layout.solid_outlines, from, {to})[0].width;
+// Goals whose widest ways pass the same narrow place, and the measurements of these ways.
+struct Narrow {
+  Route route;
+  std::vector<Point> targets;
+  std::vector<std::size_t> of;
+};
+
+// The place may be as narrow as `least` where it is short and the way is as wide as the limit before and behind.
+void allowOnce(const Layout& layout, const Narrow& narrow, Length limit, Length least, Length most_long,
+               std::vector<Measurement>& found) {
+  if (narrow.route.width > limit - kMetTolerance || narrow.route.width <= least - kMetTolerance) return;
+  const Throat throat = throatOf(layout, narrow.route, limit);
+  if (throat.length >= most_long + kMetTolerance) return;
+  const auto widths = [&](Point from, const std::vector<Point>& to) {
+    return widestRoutes(layout.room, layout.solid_outlines, from, to);
   };
-  const auto through = [&](Point first, Point then) {
-    return width(ends->start, first) > limit - kMetTolerance && width(then, target) > limit - kMetTolerance;
-  };
-  return through(throat.one, throat.other) || through(throat.other, throat.one);
+  const auto wide = [&](const Route& r) { return r.width > limit - kMetTolerance; };
+  const std::vector<Route> to_it = widths(routeEnds(layout)->start, {throat.one, throat.other}),
+                           from_one = widths(throat.one, narrow.targets),
+                           from_other = widths(throat.other, narrow.targets);
+  for (std::size_t i = 0; i < narrow.of.size(); ++i) {
+    if (!(wide(to_it[0]) && wide(from_other[i])) && !(wide(to_it[1]) && wide(from_one[i]))) continue;
+    found[narrow.of[i]].limit = least;
+    found[narrow.of[i]].detail = "way-narrow-once";
+  }
 }
 
-// What stands at both sides of a narrow place.
-void addSides(const Layout& layout, const Route& route, std::vector<ElementId>& subjects) {
+// What stands at both sides of a narrow place, in words.
+std::string between(const Layout& layout, const Route& route) {
+  std::vector<std::string> names;
   for (const Point side : {route.sides.a, route.sides.b}) {
     ElementId id = wallAt(layout, side);
     for (const int i : layout.solid) {
       const PlacedFixture& f = layout.fixtures[static_cast<std::size_t>(i)];
       if (gapFromPoint(side, f.footprint).distance < kContact) id = f.fixture.id;
     }
-    if (std::find(subjects.begin(), subjects.end(), id) == subjects.end()) subjects.push_back(id);
+    names.push_back(subjectName(layout.option, id));
   }
+  return names[0] + " and " + names[1];
 }
 
-}  // namespace
-
-std::vector<Measurement> routeWidths(const CheckInput& in) {
+std::vector<Measurement> widthsOf(const CheckInput& in, Length limit, Length least, Length most_long) {
   std::vector<Measurement> found;
-  std::vector<Point> places;
-  const Length limit = limitOf(in), least = sizeOf(in, 0);
+  std::vector<Narrow> narrows;
   for (std::size_t k = 0; k < in.layout.solid.size(); ++k) {
     const PlacedFixture& f = in.layout.fixtures[static_cast<std::size_t>(in.layout.solid[k])];
     if (!isGoal(f.fixture.kind)) continue;
@@ -76,31 +91,30 @@ std::vector<Measurement> routeWidths(const CheckInput& in) {
     Measurement m{.subjects = {f.fixture.id}, .measured = route.width};
     if (!route.reachable) {
       m.places = {pointAt(f.front_center)};
-      found.push_back(std::move(m));
-      continue;
-    }
-    m.places = {lineFrom(route.sides.a, route.sides.b)};
-    if (way->straight) {
+    } else if (m.places = {lineFrom(route.sides.a, route.sides.b)}; way->straight) {
       m.detail = "way-at-least";
-      found.push_back(std::move(m));
-      continue;
+    } else {
+      m.detail = "way-between:" + between(in.layout, route);
+      auto same = std::find_if(narrows.begin(), narrows.end(), [&](const Narrow& n) {
+        return distance(n.route.narrowest, route.narrowest) < kSamePlace;
+      });
+      if (same == narrows.end()) same = narrows.insert(narrows.end(), {route, {}, {}});
+      same->targets.push_back(f.front_center + 15_in * f.facing);
+      same->of.push_back(found.size());
     }
-    const auto same = std::find_if(places.begin(), places.end(),
-                                   [&](Point p) { return distance(p, route.narrowest) < kSamePlace; });
-    if (same != places.end()) continue;
-    places.push_back(route.narrowest);
-    if (least > Length{} && route.width <= limit - kMetTolerance && route.width > least - kMetTolerance) {
-      const Throat throat = throatOf(in.layout, route, limit);
-      if (throat.length < sizeOf(in, 1) + kMetTolerance &&
-          wideBut(in.layout, throat, f.front_center + 15_in * f.facing, limit)) {
-        m.limit = least;
-        m.detail = "way-narrow-once";
-      }
-    }
-    addSides(in.layout, route, m.subjects);
     found.push_back(std::move(m));
   }
+  if (least > Length{})
+    for (const Narrow& n : narrows) allowOnce(in.layout, n, limit, least, most_long, found);
   return found;
+}
+
+}  // namespace
+
+std::vector<Measurement> routeWidths(const CheckInput& in) {
+  const Length limit = limitOf(in), least = sizeOf(in, 0), most_long = sizeOf(in, 1);
+  return in.memo.once("route widths", {limit.nm(), least.nm(), most_long.nm()},
+                      [&] { return widthsOf(in, limit, least, most_long); });
 }
 
 }  // namespace elbowroom::checks

@@ -6,8 +6,6 @@
 
 namespace elbowroom::checks {
 
-inline bool counts(const PlacedWallItem& i) { return i.wall >= 0 && i.item.status != Status::remove; }
-inline Place placeOf(const PlacedWallItem& i) { return lineFrom(i.left, i.right); }
 inline Length middleUp(const PlacedWallItem& i) { return (i.bottom + i.top) / 2; }
 
 struct Spot {

@@ -94,7 +94,7 @@ std::optional<Layout> Trials::layoutAfter(const Change& change) const {
 }
 
 std::optional<double> Trials::spare(const Change& change) {
-  if (exhausted()) return std::nullopt;
+  if (used_ >= most_) return std::nullopt;
   const std::optional<Layout> next = layoutAfter(change);
   if (!next) return std::nullopt;
   ++used_;
@@ -117,7 +117,7 @@ Trials::State Trials::stateOf(const Layout& layout, const Report& report) const 
 
 Verdict Trials::full(const Change& change) {
   Verdict v;
-  if (exhausted()) return v;
+  if (used_ >= most_) return v;
   const std::optional<Layout> next = layoutAfter(change);
   if (!next) return v;
   ++used_;

@@ -30,7 +30,8 @@ class Trials {
   const Finding& finding() const { return finding_; }
   const Rule* rule() const { return rule_; }
   int used() const { return used_; }
-  bool exhausted() const { return used_ >= most_; }
+  // No new way is tried then; what is left is for finding the least of the one at hand.
+  bool exhausted() const { return used_ + kToCloseIn >= most_; }
 
   // How much the finding has to spare after the change, negative when missed, in the smallest unit of its kind;
   // a yes/no is +1 or -1, a rule that no longer applies is kPlenty. nullopt: the plan refuses, or no checks are left.
@@ -42,6 +43,7 @@ class Trials {
   Verdict full(const Change&);
 
   static constexpr double kPlenty = 1e300;
+  static constexpr int kToCloseIn = 24;
 
  private:
   using Key = std::pair<std::string, std::vector<ElementId>>;

@@ -211,7 +211,12 @@ TEST(Samples, TheHallBathAsFoundHasRealConflicts) {
 TEST(Samples, ThePocketDoorOfTheHallBathWorks) {
   const Plan plan = sample("hall-bath");
   const std::size_t found = optionNamed(plan, "As found"), pocket = optionNamed(plan, "Pocket door");
-  EXPECT_LT(requiredShortfalls(plan, pocket).size(), requiredShortfalls(plan, found).size());
+  // One narrow place is short once for each fixture behind it.
+  const auto rules = [&](std::size_t option) {
+    const std::vector<std::string> all = requiredShortfalls(plan, option);
+    return std::set<std::string>(all.begin(), all.end());
+  };
+  EXPECT_LT(rules(pocket).size(), rules(found).size());
   const Layout layout = deriveLayout(plan, pocket);
   int pockets = 0;
   for (const PlacedOpening& o : layout.openings) {
