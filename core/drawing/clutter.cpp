@@ -61,7 +61,8 @@ void Clutter::addText(const Box& box) { texts_.push_back(box); }
 void Clutter::add(const DisplayList& list) {
   const auto push = [&](Point a, Point b, double weight) {
     const double ax = a.x.inches(), ay = a.y.inches(), bx = b.x.inches(), by = b.y.inches();
-    lines_.push_back({ax, ay, bx, by, weight, std::min(ax, bx), std::max(ax, bx), std::min(ay, by), std::max(ay, by)});
+    lines_.push_back(
+        {ax, ay, bx, by, weight, std::min(ax, bx), std::max(ax, bx), std::min(ay, by), std::max(ay, by)});
   };
   const auto chain = [&](const std::vector<Point>& points, bool closed, double weight) {
     for (std::size_t i = 0; i + 1 < points.size(); ++i) push(points[i], points[i + 1], weight);

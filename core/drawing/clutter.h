@@ -14,8 +14,8 @@ class Clutter {
  public:
   void add(const DisplayList&);
   void addText(const Box&);
-  // 0: nothing there. Texts weigh far more than lines, walls more than other lines. What costs `enough` is not
-  // counted further.
+  // 0: nothing there. Texts weigh far more than lines, walls more than other lines. What costs `enough` is
+  // not counted further.
   double costOf(const Box&, double enough = 1e18) const;
 
  private:

@@ -57,7 +57,11 @@ struct TextPrim {
   bool bold = false;
   bool halo = false;      // paper-coloured outline, so lines do not cut the text
 };
-struct HatchPrim { Outline outline; Length spacing; };  // 45-degree lines clipped to the outline by the back end
+// 45-degree lines clipped to the outline by the back end.
+struct HatchPrim {
+  Outline outline;
+  Length spacing;
+};
 using Prim = std::variant<LinePrim, PolyPrim, ArcPrim, EllipsePrim, TextPrim, HatchPrim>;
 
 struct DrawItem {
@@ -67,13 +71,15 @@ struct DrawItem {
 };
 using DisplayList = std::vector<DrawItem>;
 
-// Advance width of a line of text in the drawing font (DejaVu Sans; table in text_width.cpp), for a font size.
+// Advance width of a line of text in the drawing font (DejaVu Sans; table in text_width.cpp), for a font
+// size.
 Length textWidth(const std::string& text, Length height, bool bold = false);
 // Box of a text primitive, turned texts as their bounding box.
 Box textBounds(const TextPrim&);
 // Wraps at spaces so that no line is wider than `width`; a longer word stands alone.
 std::vector<std::string> wrapText(const std::string& text, Length height, Length width, bool bold = false);
-// The straight 45-degree lines of a hatch, inside its outline (even-odd), on a grid common to the whole drawing.
+// The straight 45-degree lines of a hatch, inside its outline (even-odd), on a grid common to the whole
+// drawing.
 std::vector<Segment> hatchLines(const HatchPrim&);
 // Bounds of a list (text included). Empty list: a zero box.
 Box boundsOf(const DisplayList&);

@@ -137,8 +137,8 @@ WallStripDrawing drawWallFaces(const Layout& layout, const DrawStyle& style, con
   return strip;
 }
 
-void labelWallStrip(WallStripDrawing& strip, const Layout& layout, const DrawStyle& style, const StripLayers& layers,
-                    const LabelsAmid& amid) {
+void labelWallStrip(WallStripDrawing& strip, const Layout& layout, const DrawStyle& style,
+                    const StripLayers& layers, const LabelsAmid& amid) {
   const double below = stripTextMm(layers) - kNameMm;
   Clutter all;
   for (const Box& box : amid.taken) all.addText(box);
@@ -147,10 +147,10 @@ void labelWallStrip(WallStripDrawing& strip, const Layout& layout, const DrawSty
   for (std::size_t i = 0; i < layout.walls.size(); ++i) {
     const WallFrame& wall = layout.walls[i];
     const Length x = strip.walls[i].x;
-    addText(labels, wall, x, strip.ceiling + style.mm.scaled(0.8), Role::label, nameOf(wall), AnchorV::base, all,
-            style);
-    addText(labels, wall, x, -style.mm.scaled(below - 3.3), Role::dimensionText, lengthText(wall.length, style.unit),
-            AnchorV::top, all, style);
+    addText(labels, wall, x, strip.ceiling + style.mm.scaled(0.8), Role::label, nameOf(wall), AnchorV::base,
+            all, style);
+    addText(labels, wall, x, -style.mm.scaled(below - 3.3), Role::dimensionText,
+            lengthText(wall.length, style.unit), AnchorV::top, all, style);
   }
   // What is pointed at or chosen is labelled before everything else.
   for (const bool first : {true, false}) {

@@ -34,8 +34,8 @@ struct WallStripDrawing {
   std::vector<BackingZone> backing;         // what these layers show, found for the whole room at once
   std::vector<ElectricalZone> electrical;
 };
-// What the strip's labels keep clear of, and whose come first. A label that finds no quiet place is left out, the
-// thing it belongs to never.
+// What the strip's labels keep clear of, and whose come first. A label that finds no quiet place is left out,
+// the thing it belongs to never.
 struct LabelsAmid {
   std::vector<Box> taken;
   std::set<ElementId> first;
@@ -46,7 +46,8 @@ struct LabelsAmid {
 WallStripDrawing drawWallStrip(const Layout&, const DrawStyle&, const StripLayers& = {});
 // The same in two steps: everything but words and figures; then these, at the end of the list.
 WallStripDrawing drawWallFaces(const Layout&, const DrawStyle&, const StripLayers&);
-void labelWallStrip(WallStripDrawing&, const Layout&, const DrawStyle&, const StripLayers&, const LabelsAmid&);
+void labelWallStrip(WallStripDrawing&, const Layout&, const DrawStyle&, const StripLayers&,
+                    const LabelsAmid&);
 // Paper or screen that the strip's texts take above and below the walls, in millimetres.
 double stripTextMm(const StripLayers&);
 

@@ -132,7 +132,8 @@ std::vector<Height> heightsOn(const Layout& layout, std::size_t wall) {
   }
   const CeilingLine ceiling = ceilingLineOf(layout, wall);
   // The wall's own height is said beside it.
-  std::erase_if(heights, [&](const Height& h) { return std::abs(h.y - ceiling.highest().inches()) < 1.0 / 32; });
+  std::erase_if(heights,
+                [&](const Height& h) { return std::abs(h.y - ceiling.highest().inches()) < 1.0 / 32; });
   for (std::size_t i = 1; i + 1 < ceiling.points.size(); ++i) {
     const double at = ceiling.points[i].along.inches();
     const Length height = ceiling.points[i].height;  // the corners' own heights are said beside them
@@ -144,7 +145,8 @@ std::vector<Height> heightsOn(const Layout& layout, std::size_t wall) {
 
 // One figure per height and side, whatever shares it.
 void merge(std::vector<Height>& heights, bool left) {
-  std::stable_sort(heights.begin(), heights.end(), [](const Height& a, const Height& b) { return a.y < b.y; });
+  std::stable_sort(heights.begin(), heights.end(),
+                   [](const Height& a, const Height& b) { return a.y < b.y; });
   std::vector<Height> merged;
   for (const Height& h : heights) {
     if (merged.empty() || h.y - merged.back().y > 1.0 / 32) {
@@ -202,9 +204,10 @@ double drawHeights(DisplayList& list, std::vector<Height> heights, bool left, do
     const Height& h = heights[i];
     const double start = left ? h.left - 0.8 * mm : h.right + 0.8 * mm;
     if ((start - corner) * way < 0) pen.line(Role::dimension, start, h.y, corner, h.y);
-    pen.poly(Role::dimension,
-             {{corner, h.y}, {corner + way * 1.2 * mm, h.y}, {corner + way * (kLeaderMm - 0.4) * mm, places[i]}},
-             false);
+    pen.poly(
+        Role::dimension,
+        {{corner, h.y}, {corner + way * 1.2 * mm, h.y}, {corner + way * (kLeaderMm - 0.4) * mm, places[i]}},
+        false);
     TextPrim text;
     text.text = heightText(Length::fromInches(h.y), style.unit) + " " + h.what;
     text.height = style.mm.scaled(kHeightTextMm);
@@ -329,11 +332,12 @@ DisplayList drawStripDimensions(const Layout& layout, std::size_t wall, double x
                    stations.end());
     pen.line(Role::dimension, x, y, x + length, y);
     for (std::size_t i = 0; i < stations.size(); ++i) {
-      pen.line(Role::dimension, x + stations[i] - 0.9 * mm, y - 0.9 * mm, x + stations[i] + 0.9 * mm, y + 0.9 * mm);
+      pen.line(Role::dimension, x + stations[i] - 0.9 * mm, y - 0.9 * mm, x + stations[i] + 0.9 * mm,
+               y + 0.9 * mm);
       if (i == 0) continue;
       const double a = stations[i - 1], b = stations[i];
-      const TextPrim words = text(heightText(Length::fromInches(b - a), style.unit), x + (a + b) / 2, y - 1.1 * mm,
-                                  AnchorH::centre, AnchorV::top);
+      const TextPrim words = text(heightText(Length::fromInches(b - a), style.unit), x + (a + b) / 2,
+                                  y - 1.1 * mm, AnchorH::centre, AnchorV::top);
       const Box box = textBounds(words);
       if ((box.high.x - box.low.x).inches() + mm > b - a) continue;
       taken.addText(box);
@@ -344,7 +348,8 @@ DisplayList drawStripDimensions(const Layout& layout, std::size_t wall, double x
   for (const Height& h : heightsOn(layout, wall)) {
     if (!round.takes(h.id)) continue;
     const std::string words = heightText(Length::fromInches(h.y), style.unit);
-    // Near the thing; one that is asked for may stand farther off, at the end of a leader, or over the next wall.
+    // Near the thing; one that is asked for may stand farther off, at the end of a leader, or over the next
+    // wall.
     std::vector<double> shifts{0.0, 1.8, -1.8};
     for (double far = 3.4; round.first && far < 24; far += 1.6) shifts.push_back(far), shifts.push_back(-far);
     const double low_end = round.first ? 0 : x, high_end = round.first ? strip_end : x + length;
@@ -360,7 +365,8 @@ DisplayList drawStripDimensions(const Layout& layout, std::size_t wall, double x
         if (box.low.y < Length{} || (round.first && box.high.y > top)) continue;
         if (taken.costOf(box, kTextOverText) >= kTextOverText) continue;
         taken.addText(box);
-        pen.line(Role::dimension, x + (right ? h.right : h.left), h.y, x + at, shift > 2 || shift < -2 ? level : h.y);
+        pen.line(Role::dimension, x + (right ? h.right : h.left), h.y, x + at,
+                 shift > 2 || shift < -2 ? level : h.y);
         texts.push_back({prim, Role::dimensionText, frame.id});
         placed = true;
       }

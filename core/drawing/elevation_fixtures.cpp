@@ -161,7 +161,8 @@ Beside beside(const WallFrame& wall, const Outline& footprint) {
 
 }  // namespace
 
-DisplayList drawFixtureOnWall(const Layout& layout, const PlacedFixture& placed, std::size_t index, double x) {
+DisplayList drawFixtureOnWall(const Layout& layout, const PlacedFixture& placed, std::size_t index,
+                              double x) {
   const WallFrame& wall = layout.walls[index];
   const Fixture& f = placed.fixture;
   Pen pen(elevationFrame(), f.id);

@@ -66,7 +66,10 @@ KeyEntry entryOf(const Layout& layout, std::size_t wall, const PlacedFixture& pl
   std::string size = times(f.width, f.depth, unit);
   size += f.height ? ", " + up(*f.height, unit) + " high" : ", height not stated";
   if (const std::string status = statusWords(f.status); !status.empty()) size += ", " + status;
-  return {0, f.id, subjectName(layout.option, f.id), {size, fromCorners("centre", along, frame.length - along, unit)}};
+  return {0,
+          f.id,
+          subjectName(layout.option, f.id),
+          {size, fromCorners("centre", along, frame.length - along, unit)}};
 }
 
 // How a thing that goes into the wall stands to its studs.
@@ -189,9 +192,18 @@ DisplayList drawNumbers(const Layout& layout, std::size_t wall, const std::vecto
     for (const double away : {0.7, 2.2, 4.5, 7.5, 11.0}) {
       const double d = away * mm + r;
       const double cx = l + w / 2, cy = b + h / 2;
-      for (const auto& [x, y] : {std::pair{l + w + d, cy}, {l - d, cy}, {cx, b + h + d}, {cx, b - d},
-                                 {l + w + d, b + h + d}, {l - d, b + h + d}, {l + w + d, b - d}, {l - d, b - d},
-                                 {l + w + d, b + h}, {l - d, b + h}, {l + w + d, b}, {l - d, b}})
+      for (const auto& [x, y] : {std::pair{l + w + d, cy},
+                                 {l - d, cy},
+                                 {cx, b + h + d},
+                                 {cx, b - d},
+                                 {l + w + d, b + h + d},
+                                 {l - d, b + h + d},
+                                 {l + w + d, b - d},
+                                 {l - d, b - d},
+                                 {l + w + d, b + h},
+                                 {l - d, b + h},
+                                 {l + w + d, b},
+                                 {l - d, b}})
         spots.push_back({x, y, 3 + away * 2.5, away > 2});
     }
     const Spot* best = nullptr;
@@ -228,7 +240,8 @@ DisplayList drawNumbers(const Layout& layout, std::size_t wall, const std::vecto
   return lines;
 }
 
-DisplayList drawSideNames(const Layout& layout, std::size_t wall, const DisplayList& drawn, const DrawStyle& style) {
+DisplayList drawSideNames(const Layout& layout, std::size_t wall, const DisplayList& drawn,
+                          const DrawStyle& style) {
   Clutter clutter;
   clutter.add(drawn);
   DisplayList names;
@@ -253,7 +266,8 @@ DisplayList drawSideNames(const Layout& layout, std::size_t wall, const DisplayL
           text.turn = Angle::fromDegrees(turn);
           text.at = {box.low.x + width.scaled(across), box.low.y + height.scaled(up)};
           const Box at = textBounds(text);
-          if (at.low.x < box.low.x || at.high.x > box.high.x || at.low.y < box.low.y || at.high.y > box.high.y)
+          if (at.low.x < box.low.x || at.high.x > box.high.x || at.low.y < box.low.y ||
+              at.high.y > box.high.y)
             continue;
           const double cost = clutter.costOf(at) + turn / 30;
           if (cost < least) least = cost, best = text;

@@ -17,8 +17,8 @@ std::vector<KeyEntry> keyOfWall(const Layout&, std::size_t wall);
 std::string wallWords(const Layout&, std::size_t wall);
 
 // The numbers beside the things they stand for, clear of what is drawn; in the elevation's figures.
-DisplayList drawNumbers(const Layout&, std::size_t wall, const std::vector<KeyEntry>&, const DisplayList& drawn,
-                        const DrawStyle&);
+DisplayList drawNumbers(const Layout&, std::size_t wall, const std::vector<KeyEntry>&,
+                        const DisplayList& drawn, const DrawStyle&);
 // Names of fixtures that stand at another wall and show their side on this one.
 DisplayList drawSideNames(const Layout&, std::size_t wall, const DisplayList& drawn, const DrawStyle&);
 

@@ -108,7 +108,8 @@ DisplayList drawStuds(const Layout& layout, std::size_t wall, double x) {
   return pen.take();
 }
 
-DisplayList labelBays(const Layout& layout, std::size_t wall, double x, Clutter& taken, const DrawStyle& style) {
+DisplayList labelBays(const Layout& layout, std::size_t wall, double x, Clutter& taken,
+                      const DrawStyle& style) {
   const auto bays = baysOf(layout, static_cast<int>(wall));
   if (!bays) return {};
   const CeilingLine ceiling = ceilingLineOf(layout, wall);

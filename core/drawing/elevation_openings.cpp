@@ -76,7 +76,8 @@ void drawCasing(Pen& pen, const Opening& o, double x) {
     return;
   }
   pen.poly(Role::fixtureDetail,
-           {{l - kCasing, 0}, {l - kCasing, t + kCasing}, {r + kCasing, t + kCasing}, {r + kCasing, 0}}, false);
+           {{l - kCasing, 0}, {l - kCasing, t + kCasing}, {r + kCasing, t + kCasing}, {r + kCasing, 0}},
+           false);
 }
 
 }  // namespace elbowroom

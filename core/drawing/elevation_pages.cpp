@@ -56,8 +56,8 @@ class KeyColumns {
     need(kStepMm * static_cast<double>(lines.size() + 1) + 1.4);
     y_ -= kStepMm;
     pen_.text(left(), y_, std::to_string(entry.number), kEntryMm, Role::label, true);
-    pen_.text(left() + kIndent, y_, fitted(entry.title, kEntryMm, inner() - kIndent, true), kEntryMm, Role::label,
-              true);
+    pen_.text(left() + kIndent, y_, fitted(entry.title, kEntryMm, inner() - kIndent, true), kEntryMm,
+              Role::label, true);
     write(lines, left() + kIndent);
     y_ -= 1.4;
   }
@@ -120,8 +120,8 @@ void place(PaperPen& pen, const Layout& layout, const Drawn& drawn, const Scale&
   const double left = (x0 + x1 - width) / 2, low = field.y0 + (field.height() - kHeadMm - height) / 2;
   const Vector by{Length::fromMillimetres(left) - drawn.bounds.low.x.scaled(scale.ratio),
                   Length::fromMillimetres(low) - drawn.bounds.low.y.scaled(scale.ratio)};
-  pen.text((x0 + x1) / 2, field.y1 - 6, "Wall " + layout.walls[drawn.wall].id.text, kTitleMm, Role::title, true,
-           AnchorH::centre);
+  pen.text((x0 + x1) / 2, field.y1 - 6, "Wall " + layout.walls[drawn.wall].id.text, kTitleMm, Role::title,
+           true, AnchorH::centre);
   pen.add(toPaper(drawn.list, scale.ratio, by));
 }
 
@@ -141,7 +141,8 @@ std::vector<PageContent> elevationPages(const Layout& layout, Paper paper, const
     std::string name = "Elevation " + layout.walls[wall].id.text;
     if (!scale) {
       pen.text((field.x0 + field.x1) / 2, (field.y0 + field.y1) / 2,
-               "This wall is too large for this paper at any usual scale.", 4, Role::title, false, AnchorH::centre);
+               "This wall is too large for this paper at any usual scale.", 4, Role::title, false,
+               AnchorH::centre);
       drawn.assign(1, {wall, {}, {}, keyOfWall(layout, wall)});
     } else if (wall + 1 < layout.walls.size()) {
       Drawn next = drawAt(layout, wall + 1, layers, *scale);
@@ -169,8 +170,9 @@ std::vector<PageContent> elevationPages(const Layout& layout, Paper paper, const
       for (const KeyEntry& entry : each.key) column.entry(entry);
       if (each.key.empty()) column.note("Nothing stands or hangs at this wall.");
     }
-    column.note("Seen from inside. Heights above the finished floor; ctr: middle of a box, bar or fitting. Strings "
-                "below and above run from corner to corner over centrelines.");
+    column.note(
+        "Seen from inside. Heights above the finished floor; ctr: middle of a box, bar or fitting. Strings "
+        "below and above run from corner to corner over centrelines.");
     pen.add(column.takeFirst());
     pages.push_back({name, scale, pen.take()});
     for (PageContent& more : column.takeRest()) pages.push_back(std::move(more));

@@ -28,8 +28,8 @@ Outline ringOf(const Box& b) {
   return {b.low, {b.high.x, b.low.y}, b.high, {b.low.x, b.high.y}};
 }
 
-// A word inside a rectangle, in a corner where no other stands; beside it when it is too low for a word and the wall
-// has room; none when it finds no room.
+// A word inside a rectangle, in a corner where no other stands; beside it when it is too low for a word and
+// the wall has room; none when it finds no room.
 void label(DisplayList& list, const Box& box, const WallSpan& wall, const std::string& words, Role role,
            const ElementId& source, Clutter& taken, const DrawStyle& style) {
   const Length mm = style.mm, pad = mm.scaled(0.8);
@@ -110,8 +110,8 @@ DisplayList drawBackingOn(const WallFrame& wall, const std::vector<BackingZone>&
   return list;
 }
 
-DisplayList labelBackingOn(const WallFrame& wall, const std::vector<BackingZone>& zones, double x, bool numbered,
-                           Clutter& taken, const LabelRound& round, const DrawStyle& style) {
+DisplayList labelBackingOn(const WallFrame& wall, const std::vector<BackingZone>& zones, double x,
+                           bool numbered, Clutter& taken, const LabelRound& round, const DrawStyle& style) {
   DisplayList list;
   for (std::size_t i = 0; i < zones.size(); ++i) {
     if (zones[i].wall != wall.id || !round.takes(zones[i].items)) continue;
@@ -137,8 +137,10 @@ DisplayList drawElectricalOn(const WallFrame& wall, const std::vector<Electrical
     if (!refused) continue;
     // A stroke through a corner: keep out.
     const Length arm = std::min({style.mm.scaled(3), box.high.x - box.low.x, box.high.y - box.low.y});
-    list.push_back({LinePrim{{box.low.x, box.high.y - arm}, {box.low.x + arm, box.high.y}}, Role::power, wall.id});
-    list.push_back({LinePrim{{box.high.x - arm, box.low.y}, {box.high.x, box.low.y + arm}}, Role::power, wall.id});
+    list.push_back(
+        {LinePrim{{box.low.x, box.high.y - arm}, {box.low.x + arm, box.high.y}}, Role::power, wall.id});
+    list.push_back(
+        {LinePrim{{box.high.x - arm, box.low.y}, {box.high.x, box.low.y + arm}}, Role::power, wall.id});
   }
   return list;
 }
@@ -148,8 +150,8 @@ DisplayList labelElectricalOn(const WallFrame& wall, const std::vector<Electrica
   DisplayList list;
   for (const ElectricalZone& zone : zones) {
     if (zone.wall == wall.id && round.takes(zone.of))
-      label(list, boxOn(zone, x), spanOf(wall, x), std::string(wordsOf(zone.kind)), Role::power, wall.id, taken,
-            style);
+      label(list, boxOn(zone, x), spanOf(wall, x), std::string(wordsOf(zone.kind)), Role::power, wall.id,
+            taken, style);
   }
   return list;
 }

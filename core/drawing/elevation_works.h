@@ -13,7 +13,8 @@ DisplayList drawBackingOn(const WallFrame&, const std::vector<BackingZone>&, dou
 // "B3": number in the order of backingZones, as the schedule has it; else what it is for.
 DisplayList labelBackingOn(const WallFrame&, const std::vector<BackingZone>&, double x, bool numbered,
                            Clutter& taken, const LabelRound&, const DrawStyle&);
-DisplayList drawElectricalOn(const WallFrame&, const std::vector<ElectricalZone>&, double x, const DrawStyle&);
+DisplayList drawElectricalOn(const WallFrame&, const std::vector<ElectricalZone>&, double x,
+                             const DrawStyle&);
 DisplayList labelElectricalOn(const WallFrame&, const std::vector<ElectricalZone>&, double x, Clutter& taken,
                               const LabelRound&, const DrawStyle&);
 

@@ -14,8 +14,8 @@ std::string ceilingLabel(const PlacedCeilingItem&);
 // What a door's label says, one string per line: leaf and action, clear opening.
 std::vector<std::string> doorLabel(const Layout&, const PlacedOpening&, const DrawStyle&);
 std::vector<std::string> fixtureLabel(const PlacedFixture&);
-// Labels of fixtures, openings and things on the ceiling, placed where they cross least of `drawn`. Brief: openings
-// by their id alone.
+// Labels of fixtures, openings and things on the ceiling, placed where they cross least of `drawn`. Brief:
+// openings by their id alone.
 DisplayList drawLabels(const Layout&, const DisplayList& drawn, const DrawStyle&, bool brief = false);
 // "Wall n" inside each wall, as the elevations call it.
 DisplayList drawWallNames(const Layout&, const DisplayList& drawn, const DrawStyle&);

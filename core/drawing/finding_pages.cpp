@@ -39,8 +39,9 @@ std::vector<PageContent> findingPages(const Layout& layout, const Report& report
   TablePages pages("Findings list", bodyOf(paper));
   const Unit unit = layout.settings.unit;
   const auto marked = std::count_if(report.findings.begin(), report.findings.end(), isMarked);
-  const auto clear = std::count_if(report.findings.begin(), report.findings.end(),
-                                   [](const Finding& f) { return f.outcome == Outcome::clear && !onlyWished(f); });
+  const auto clear = std::count_if(report.findings.begin(), report.findings.end(), [](const Finding& f) {
+    return f.outcome == Outcome::clear && !onlyWished(f);
+  });
   pages.heading("Findings");
   pages.paragraph("Numbers are those of the findings plan. " + std::to_string(clear) + " of " +
                   std::to_string(clear + marked) + " measures are clear; the others follow.");

@@ -62,7 +62,8 @@ Role markRole(Outcome outcome) {
                                        : Role::markUnknown;
 }
 
-DisplayList drawMark(Outcome outcome, Point middle, const DrawStyle& style, const ElementId& source, bool quiet) {
+DisplayList drawMark(Outcome outcome, Point middle, const DrawStyle& style, const ElementId& source,
+                     bool quiet) {
   const double r = kMarkMm / 2 * style.mm.inches();
   const Role role = markRole(outcome);
   Pen pen({middle, {1, 0}, {0, 1}}, source);

@@ -137,8 +137,10 @@ std::vector<Candidate> roundCeilingItem(const PlacedCeilingItem& placed, const D
   std::vector<Candidate> candidates;
   const Point c = placed.item.at;
   for (const double away : {2.0, 4.0, 7.0}) {
-    const Length up = placed.depth / 2 + style.mm.scaled(away), aside = placed.width / 2 + style.mm.scaled(away + 3);
-    for (const Point at : {Point{c.x, c.y - up}, Point{c.x, c.y + up}, Point{c.x + aside, c.y}, Point{c.x - aside, c.y}})
+    const Length up = placed.depth / 2 + style.mm.scaled(away),
+                 aside = placed.width / 2 + style.mm.scaled(away + 3);
+    for (const Point at :
+         {Point{c.x, c.y - up}, Point{c.x, c.y + up}, Point{c.x + aside, c.y}, Point{c.x - aside, c.y}})
       candidates.push_back({at, true, away});
   }
   return candidates;
@@ -199,7 +201,8 @@ DisplayList drawLabels(const Layout& layout, const DisplayList& drawn, const Dra
     place(list, clutter, wordings, nearOpening(layout, placed, style), placed.opening.id, style);
   }
   for (const PlacedCeilingItem& placed : layout.on_ceiling)
-    place(list, clutter, {{{ceilingLabel(placed)}, 0}}, roundCeilingItem(placed, style), placed.item.id, style);
+    place(list, clutter, {{{ceilingLabel(placed)}, 0}}, roundCeilingItem(placed, style), placed.item.id,
+          style);
   return list;
 }
 
@@ -212,7 +215,8 @@ DisplayList drawWallNames(const Layout& layout, const DisplayList& drawn, const 
     std::vector<Candidate> candidates;
     for (const double in : {2.4, 4.5, 7.5, 11.0, 15.0}) {
       for (const double share : {0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.12, 0.88}) {
-        const Point at = wall.from + wall.length.scaled(share) * wall.along + style.mm.scaled(in) * wall.inward;
+        const Point at =
+            wall.from + wall.length.scaled(share) * wall.along + style.mm.scaled(in) * wall.inward;
         candidates.push_back({at, upright, 2 * in + 12 * std::abs(share - 0.5)});
       }
     }

@@ -29,14 +29,15 @@ std::string troubleWords(const MirrorTrouble& t, const Option& option, Unit unit
     case MirrorTroubleKind::nearCorner:
       return what + ": " + measured + " of glass to a corner, needs " + needed + ".";
     case MirrorTroubleKind::nearHole:
-      return what + ": " + measured + " of glass to the hole of " + subjectName(option, t.other) + ", needs " +
-             needed + ".";
+      return what + ": " + measured + " of glass to the hole of " + subjectName(option, t.other) +
+             ", needs " + needed + ".";
     case MirrorTroubleKind::holeOverEdge:
       return what + ": its hole runs " + inUnit(abs(t.measured), unit) + " past the edge.";
     case MirrorTroubleKind::itemOverEdge:
       return what + ": hangs " + measured + " over the edge, half on the wall.";
     case MirrorTroubleKind::holeTooLarge:
-      return what + ": its hole of " + measured + " is wider than a third of the smaller side, " + needed + ".";
+      return what + ": its hole of " + measured + " is wider than a third of the smaller side, " + needed +
+             ".";
   }
   return {};
 }
@@ -72,7 +73,8 @@ DisplayList drawMirror(const MirrorOrder& order, const DrawStyle& style) {
   pen.rectangle(Role::fixture, 0, 0, w, h);
   const double u = std::min(w, h) * 0.06;
   for (const double at : {0.0, u})
-    pen.line(Role::fixtureDetail, w * 0.25 - u + at, h * 0.22 - at, w * 0.25 + u * 0.4 + at, h * 0.22 + u * 1.4 - at);
+    pen.line(Role::fixtureDetail, w * 0.25 - u + at, h * 0.22 - at, w * 0.25 + u * 0.4 + at,
+             h * 0.22 + u * 1.4 - at);
   DisplayList numbers;
   std::vector<double> across, up;
   for (std::size_t i = 0; i < order.holes.size(); ++i) {
@@ -97,8 +99,8 @@ DisplayList drawMirror(const MirrorOrder& order, const DrawStyle& style) {
     numbers.push_back({text, Role::label, hole.item});
   }
   DisplayList list = pen.take();
-  append(list, drawDimensionGroups({mirrored(strings({-1, 0}, {0, -1}, across, w)), strings({0, 1}, {-1, 0}, up, h)},
-                                   style));
+  append(list, drawDimensionGroups(
+                   {mirrored(strings({-1, 0}, {0, -1}, across, w)), strings({0, 1}, {-1, 0}, up, h)}, style));
   append(list, std::move(numbers));
   return list;
 }
@@ -170,19 +172,21 @@ std::vector<PageContent> mirrorPages(const Layout& layout, Paper paper) {
     for (std::size_t i = 0; i < order.holes.size(); ++i) {
       const MirrorHole& hole = order.holes[i];
       column.words(std::to_string(i + 1) + "  " + subjectName(layout.option, hole.item), true);
-      column.words(holeSize(hole, unit) + ", centre " + inUnit(hole.from_left, unit) + " from the left edge, " +
-                   inUnit(hole.from_bottom, unit) + " from the lower edge");
+      column.words(holeSize(hole, unit) + ", centre " + inUnit(hole.from_left, unit) +
+                   " from the left edge, " + inUnit(hole.from_bottom, unit) + " from the lower edge");
     }
     if (!order.troubles.empty()) column.heading("To be settled before cutting");
-    for (const MirrorTrouble& trouble : order.troubles) column.words(troubleWords(trouble, layout.option, unit));
+    for (const MirrorTrouble& trouble : order.troubles)
+      column.words(troubleWords(trouble, layout.option, unit));
     column.heading("Before it is ordered");
     column.words(std::string(order.holes.empty() ? "The wall is" : "The boxes are set in the wall and") +
                  " measured on site before this mirror is ordered; written figures are those of the plan.");
     if (!order.holes.empty())
-      column.words("Glass to edges and between holes by a fabricator's table for toughened glass: to an edge " +
-                   inUnit(glassToEdge(order.thickness), unit) + ", between holes " +
-                   inUnit(glassBetweenHoles(order.thickness), unit) + ", to a corner " +
-                   inUnit(glassToCorner(order.thickness), unit) + ". The maker's own limits go before it.");
+      column.words(
+          "Glass to edges and between holes by a fabricator's table for toughened glass: to an edge " +
+          inUnit(glassToEdge(order.thickness), unit) + ", between holes " +
+          inUnit(glassBetweenHoles(order.thickness), unit) + ", to a corner " +
+          inUnit(glassToCorner(order.thickness), unit) + ". The maker's own limits go before it.");
     pen.add(column.take());
     pages.push_back({name == "Mirror" ? "Mirror order" : "Mirror order: " + name, scale, pen.take()});
   }

@@ -41,7 +41,8 @@ class Column {
   }
   // Rounded as the findings round it.
   std::string turns(Circle circle) const {
-    return lengthText(std::get<Length>(words::rounded(circle.radius * 2, unit_, words::Toward::lower)), unit_);
+    return lengthText(std::get<Length>(words::rounded(circle.radius * 2, unit_, words::Toward::lower)),
+                      unit_);
   }
   double left() const { return f_.x0 + 3; }
   double inner() const { return f_.width() - 6; }

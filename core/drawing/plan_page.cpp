@@ -11,8 +11,8 @@
 namespace elbowroom {
 namespace {
 
-// What the plan does not state has no place worth a mark on paper; it stays in the list. A line of sight begins
-// outside the room and would leave the frame.
+// What the plan does not state has no place worth a mark on paper; it stays in the list. A line of sight
+// begins outside the room and would leave the frame.
 Report printedOnPlan(const Report& report, const Layout& layout) {
   Report printed = report;
   if (layout.room.empty()) return printed;

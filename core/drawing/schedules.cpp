@@ -154,7 +154,8 @@ void fixtures(TablePages& pages, const Layout& layout, Unit unit) {
   pages.end();
 }
 
-// The nearest wall, and the nearest of those that stand across it: what one measures a place on the ceiling from.
+// The nearest wall, and the nearest of those that stand across it: what one measures a place on the ceiling
+// from.
 std::string fromWalls(const Layout& layout, Point at, Unit unit) {
   struct Near {
     const WallFrame* wall;

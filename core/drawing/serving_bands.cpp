@@ -13,8 +13,9 @@ using People = std::vector<const Person*>;
 
 constexpr double kTextMm = 2.3, kHatchMm = 1.1, kBesideMm = 0.8, kWideMm = 2.2, kThinMm = 0.8;
 
-void add(std::vector<ServingBand>& bands, const ElementId& item, Length from, Length to, const std::string& what,
-         const People& people, std::optional<HeightBand> all, const HeightBand& wanted) {
+void add(std::vector<ServingBand>& bands, const ElementId& item, Length from, Length to,
+         const std::string& what, const People& people, std::optional<HeightBand> all,
+         const HeightBand& wanted) {
   if (people.size() < 2) return;
   bands.push_back({item, from, to, all, wanted, what, people});
 }
@@ -45,7 +46,8 @@ void addMirror(std::vector<ServingBand>& bands, const PlacedWallItem& placed, co
 
 // A bar beside the thing: of a mirror at its left, of others at its right, so that those of one place part.
 Box boxOf(const ServingBand& band, const WallFrame& wall, double x, const DrawStyle& style) {
-  const Length beside = style.mm.scaled(kBesideMm), wide = style.mm.scaled(kWideMm), left = Length::fromInches(x);
+  const Length beside = style.mm.scaled(kBesideMm), wide = style.mm.scaled(kWideMm),
+               left = Length::fromInches(x);
   const bool room_left = band.from >= beside + wide, room_right = band.to + beside + wide <= wall.length;
   const bool at_left = band.what == "lower edge" ? room_left || !room_right : room_left && !room_right;
   const Length from = left + (at_left ? band.from - beside - wide : band.to + beside);
@@ -79,7 +81,8 @@ std::vector<ServingBand> servingBands(const Layout& layout, std::size_t wall) {
   for (const PlacedWallItem& placed : layout.on_walls) {
     const WallItem& item = placed.item;
     if (placed.wall != static_cast<int>(wall) || item.status == Status::remove) continue;
-    const bool one = std::any_of(all.begin(), all.end(), [&](const Person* p) { return p->name == item.person; });
+    const bool one =
+        std::any_of(all.begin(), all.end(), [&](const Person* p) { return p->name == item.person; });
     const WallKindInfo* info = findWallKind(item.kind);
     if (one || !info) continue;
     const bool beside = info->use == WallUse::lamp && item.height > item.width;
@@ -92,7 +95,8 @@ std::vector<ServingBand> servingBands(const Layout& layout, std::size_t wall) {
   for (const PlacedFixture& placed : layout.fixtures) {
     const Fixture& f = placed.fixture;
     const bool basin = f.kind == FixtureKind::basin || f.kind == FixtureKind::vanity;
-    if (!basin || placed.wall != static_cast<int>(wall) || f.status == Status::remove || grown.size() < 2) continue;
+    if (!basin || placed.wall != static_cast<int>(wall) || f.status == Status::remove || grown.size() < 2)
+      continue;
     HeightBand common = workingHeight(*grown.front());
     for (const Person* p : grown) {
       common.low = std::max(common.low, workingHeight(*p).low);
@@ -140,11 +144,14 @@ DisplayList labelServingBands(const Layout& layout, std::size_t wall, double x, 
       Point at;
       AnchorH h;
     };
-    const Spot spots[] = {{{box.high.x + pad, middle}, AnchorH::left}, {{box.low.x - pad, middle}, AnchorH::right},
+    const Spot spots[] = {{{box.high.x + pad, middle}, AnchorH::left},
+                          {{box.low.x - pad, middle}, AnchorH::right},
                           {{(box.low.x + box.high.x) / 2, under}, AnchorH::centre},
                           {{(box.low.x + box.high.x) / 2, over}, AnchorH::centre},
-                          {{box.low.x, under}, AnchorH::left}, {{box.low.x, over}, AnchorH::left},
-                          {{box.high.x, under}, AnchorH::right}, {{box.high.x, over}, AnchorH::right}};
+                          {{box.low.x, under}, AnchorH::left},
+                          {{box.low.x, over}, AnchorH::left},
+                          {{box.high.x, under}, AnchorH::right},
+                          {{box.high.x, over}, AnchorH::right}};
     double least = kTextOverText;
     std::optional<TextPrim> best;
     for (const Spot& spot : spots) {

@@ -1,5 +1,6 @@
-// Heights that serve everybody who uses a thing on a wall, where several people are named: the lower edge of a mirror,
-// the middle of a light beside one or of a make-up mirror, the rim of a basin. In the elevation's figures.
+// Heights that serve everybody who uses a thing on a wall, where several people are named: the lower edge of
+// a mirror, the middle of a light beside one or of a make-up mirror, the rim of a basin. In the elevation's
+// figures.
 #pragma once
 
 #include "core/drawing/clutter.h"
@@ -16,11 +17,13 @@ struct ServingBand {
   std::string what;               // "lower edge", "middle", "rim": what the heights are of
   std::vector<const Person*> people;
 };
-// Only where two people or more are concerned: a thing set to one person by name serves that one. Basins: those who
-// stand and are grown; a child takes a step, a wheelchair is a matter of knees. Pointers into the layout.
+// Only where two people or more are concerned: a thing set to one person by name serves that one. Basins:
+// those who stand and are grown; a child takes a step, a wheelchair is a matter of knees. Pointers into the
+// layout.
 std::vector<ServingBand> servingBands(const Layout&, std::size_t wall);
 
-// Beside the thing a hatched bar from the lowest to the highest that serves all; where none serves all, an outline of what is wanted, crossed out.
+// Beside the thing a hatched bar from the lowest to the highest that serves all; where none serves all, an
+// outline of what is wanted, crossed out.
 DisplayList drawServingBands(const Layout&, std::size_t wall, double x, const DrawStyle&);
 // "all: lower edge 36\" to 38\"", "none serves all: eyes ..."; where they find room clear of `taken`.
 DisplayList labelServingBands(const Layout&, std::size_t wall, double x, Clutter& taken, const LabelRound&,

@@ -21,8 +21,8 @@ struct Scale {
   std::string name;   // "1/2\" = 1'-0\"", "1:20"
   double ratio = 1;   // paper / plan
 };
-// The preferred scale (1/2 in = 1 ft; metric plans 1:20) if the plan and its dimensions fit the drawing field,
-// else the largest of the usual named scales that does. Never an unnamed scale; nullopt: none fits.
+// The preferred scale (1/2 in = 1 ft; metric plans 1:20) if the plan and its dimensions fit the drawing
+// field, else the largest of the usual named scales that does. Never an unnamed scale; nullopt: none fits.
 std::optional<Scale> chooseScale(const Layout&, Paper);
 
 struct Sheet {
@@ -39,15 +39,21 @@ struct SheetChoice {
 struct SheetInfo {
   std::string date;           // ISO, given by the caller (core reads no clock)
   Paper paper = Paper::letter;
-  StripLayers layers{.studs = true, .people = false, .backing = true, .electrical = false, .dimensions = true};  // of the elevations
+  // Of the elevations.
+  StripLayers layers{.studs = true,
+                     .people = false,
+                     .backing = true,
+                     .electrical = false,
+                     .dimensions = true};
   SheetChoice choice = {};
 };
-// Sheet 1: the dimensioned plan with north mark, scale bar, door and fixture labels and title block; no findings
-// are drawn over its dimensions. Then every wall as an elevation with what is on it, a cut sheet per mirror, the
-// backing, zones of wiring and order of works; the door, window and fixture schedules; the Wish list once it is answered; the plan once more with findings,
-// clear floor and the largest circle on it; and the findings list with measured, needed, source and grade, on as
-// many sheets as they need. The whole caution stands on every sheet's foot.
-// Every text lies inside the frame and no two texts overlap (tests/core/drawing holds this on all samples).
+// Sheet 1: the dimensioned plan with north mark, scale bar, door and fixture labels and title block; no
+// findings are drawn over its dimensions. Then every wall as an elevation with what is on it, a cut sheet per
+// mirror, the backing, zones of wiring and order of works; the door, window and fixture schedules; the Wish
+// list once it is answered; the plan once more with findings, clear floor and the largest circle on it; and
+// the findings list with measured, needed, source and grade, on as many sheets as they need. The whole
+// caution stands on every sheet's foot. Every text lies inside the frame and no two texts overlap
+// (tests/core/drawing holds this on all samples).
 std::vector<Sheet> makeSheets(const Layout&, const Report&, const SheetInfo&);
 
 // A sheet as SVG text; the same bytes for the same input. Sizes in millimetres.

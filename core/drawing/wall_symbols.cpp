@@ -219,7 +219,8 @@ class Symbol {
     const double cx = l_ + w_ / 2, cy = b_ + h_ / 2;
     for (int i = 0; i < 4; ++i) {
       const double t = std::numbers::pi / 2 * i + 0.5, s = t + 0.6;
-      line(cx + r * 0.2 * std::cos(t), cy + r * 0.2 * std::sin(t), cx + r * std::cos(s), cy + r * std::sin(s));
+      line(cx + r * 0.2 * std::cos(t), cy + r * 0.2 * std::sin(t), cx + r * std::cos(s),
+           cy + r * std::sin(s));
     }
   }
   // A door over two columns of breakers.

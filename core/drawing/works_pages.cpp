@@ -29,8 +29,9 @@ std::vector<PageContent> backingPages(const Layout& layout, Paper paper) {
   const Unit unit = layout.settings.unit;
   TablePages pages("Backing", bodyOf(paper));
   pages.heading("Backing in the walls");
-  pages.paragraph("In place before the walls close. Numbers are those on the elevations; along the wall from its "
-                  "left corner as seen from inside, heights above the finished floor.");
+  pages.paragraph(
+      "In place before the walls close. Numbers are those on the elevations; along the wall from its "
+      "left corner as seen from inside, heights above the finished floor.");
   pages.begin({{"No.", 0.8},
                {"Wall", 1.3},
                {"For", 2.4},
@@ -63,9 +64,11 @@ std::vector<PageContent> wiringPages(const Layout& layout, Paper paper) {
   const Unit unit = layout.settings.unit;
   TablePages pages("Wiring zones", bodyOf(paper));
   pages.heading("Zones of wiring on the walls");
-  pages.paragraph("For the licensed electrician, who decides with the permit office. Along the wall from its left "
-                  "corner as seen from inside, heights above the finished floor; limits of the editions chosen.");
-  pages.begin({{"Wall", 1.3}, {"What", 3.2}, {"Of", 2.4}, {"Along the wall", 2.4}, {"Height", 2.2}, {"Source", 6}});
+  pages.paragraph(
+      "For the licensed electrician, who decides with the permit office. Along the wall from its left "
+      "corner as seen from inside, heights above the finished floor; limits of the editions chosen.");
+  pages.begin(
+      {{"Wall", 1.3}, {"What", 3.2}, {"Of", 2.4}, {"Along the wall", 2.4}, {"Height", 2.2}, {"Source", 6}});
   for (const ElectricalZone& z : zones) {
     pages.row({{z.wall.text, "", true},
                {std::string(wordsOf(z.kind)), ""},

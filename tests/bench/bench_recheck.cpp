@@ -84,7 +84,8 @@ void clearFloorSpace(benchmark::State& state) {
   for (auto _ : state) {
     const FreeFloor floor(d.room, d.steps[step]);
     step = (step + 1) % kSteps;
-    benchmark::DoNotOptimize(floor.nearestRectangleAnyTurn(Length::fromInches(48), Length::fromInches(30), {d.near, {}}));
+    benchmark::DoNotOptimize(
+        floor.nearestRectangleAnyTurn(Length::fromInches(48), Length::fromInches(30), {d.near, {}}));
   }
 }
 

@@ -1,6 +1,7 @@
-// A drag on the wall strip beside the same drag on the plan: all books, 12 fixtures, 8 things on the walls, along a
-// closed path of 256 places. A step ends when plan, layout and report are new; a frame when it is painted as well.
-// Budgets: all books at most 1 ms over the geometry, from mouse event to painted frame at most 8 ms.
+// A drag on the wall strip beside the same drag on the plan: all books, 12 fixtures, 8 things on the walls,
+// along a closed path of 256 places. A step ends when plan, layout and report are new; a frame when it is
+// painted as well. Budgets: all books at most 1 ms over the geometry, from mouse event to painted frame at
+// most 8 ms.
 #include <benchmark/benchmark.h>
 
 #include <QApplication>
@@ -59,7 +60,8 @@ Plan plan() {
   moved.id = {"moved"};
   moved.placement = Standing{{48_in, 60_in}, {}};
   o.fixtures.push_back(moved);
-  const char* kinds[] = {"mirror", "side-light", "side-light", "receptacle", "towel-bar", "niche", "grab-bar", "hook"};
+  const char* kinds[] = {"mirror",    "side-light", "side-light", "receptacle",
+                         "towel-bar", "niche",      "grab-bar",   "hook"};
   const Length along[] = {48_in, 28_in, 68_in, 74_in, 30_in, 20_in, 50_in, 90_in};
   const char* on[] = {"s", "s", "s", "s", "n", "e", "e", "w"};
   for (int i = 0; i < 8; ++i) {

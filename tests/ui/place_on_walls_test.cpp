@@ -33,7 +33,9 @@ class PlaceOnWallsTest : public ::testing::Test {
     QMouseEvent event(QEvent::MouseMove, at, on->mapToGlobal(at), Qt::NoButton, held, {});
     QApplication::sendEvent(on, &event);
   }
-  QPointF onStrip(double x, double y) { return strip->map().toPx({Length::fromInches(x), Length::fromInches(y)}); }
+  QPointF onStrip(double x, double y) {
+    return strip->map().toPx({Length::fromInches(x), Length::fromInches(y)});
+  }
   const Option& option() { return window.session().option(); }
   std::size_t count() { return option().on_walls.size(); }
 

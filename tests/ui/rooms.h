@@ -11,7 +11,8 @@ inline Plan hallBath() {
   using namespace literals;
   Plan plan = emptyPlan(Unit::inches);
   plan.title = "Hall bath (invented example)";
-  plan.people = {Person{"Tall adult", 74_in, false, {}, {}}, Person{"Visitor", 66_in, false, Chair{26_in, 48_in}, {}}};
+  plan.people = {Person{"Tall adult", 74_in, false, {}, {}},
+                 Person{"Visitor", 66_in, false, Chair{26_in, 48_in}, {}}};
   Option& o = plan.options.front();
   const auto wall = [&](const char* id, Point from, Length thickness) {
     Wall w;

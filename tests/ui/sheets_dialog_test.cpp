@@ -68,9 +68,12 @@ TEST_F(SheetsDialogTest, EachBoxOfThePagesAddsAndRemovesItsPages) {
   const int all = pages();
   ASSERT_GT(all, 12);
   int removed = 0;
-  const std::pair<const char*, const char*> boxes[] = {{"plan", "P1 Plan"},        {"elevations", "Elevation n"},
-                                                       {"mirrors", "Mirror order"}, {"works", "Backing in the walls"},
-                                                       {"schedules", "Clear opening"}, {"findings", "Findings plan"}};
+  const std::pair<const char*, const char*> boxes[] = {{"plan", "P1 Plan"},
+                                                       {"elevations", "Elevation n"},
+                                                       {"mirrors", "Mirror order"},
+                                                       {"works", "Backing in the walls"},
+                                                       {"schedules", "Clear opening"},
+                                                       {"findings", "Findings plan"}};
   for (const auto& [key, heading] : boxes) {
     ASSERT_TRUE(box(key)->isChecked()) << key;
     EXPECT_TRUE(words().contains(heading)) << key;
@@ -97,8 +100,10 @@ TEST_F(SheetsDialogTest, OneWallIsOnePageOfTheFamilyBath) {
 // What elevations show is drawn on their pages and on no other.
 TEST_F(SheetsDialogTest, EachLayerChangesTheElevations) {
   for (const char* key : {"plan", "mirrors", "works", "schedules", "findings"}) click(key);
-  const std::pair<const char*, const char*> layers[] = {
-      {"studs", "14 1/2\""}, {"backing", "B1"}, {"people", "Tall adult: eyes"}, {"electrical", "No receptacle here"}};
+  const std::pair<const char*, const char*> layers[] = {{"studs", "14 1/2\""},
+                                                        {"backing", "B1"},
+                                                        {"people", "Tall adult: eyes"},
+                                                        {"electrical", "No receptacle here"}};
   for (const auto& [key, sign] : layers) {
     const int count = pages();
     const QString quoted = QString(sign).replace("\"", "&quot;");

@@ -141,7 +141,8 @@ TEST(StripAndPlan, WhatIsPutWhereTheStripShowsItIsThere) {
       EXPECT_LE(abs((shown->low.x + shown->high.x) / 2 - x), kRounding) << "seed " << seed;
       const WallFrame* wall = findWallFrame(moved, spot.wall);
       const PlacedWallItem& placed = moved.on_walls.front();
-      EXPECT_LE(distance(midpoint(placed.left, placed.right), wall->at(spot.along)), kRounding) << "seed " << seed;
+      EXPECT_LE(distance(midpoint(placed.left, placed.right), wall->at(spot.along)), kRounding)
+          << "seed " << seed;
     }
   }
 }

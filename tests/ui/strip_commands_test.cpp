@@ -138,11 +138,13 @@ TEST_F(StripCommandsTest, ANicheAnswersWhileItIsDragged) {
   QSignalSpy said(&strip, &WallStrip::said);
   const QPointF from = middleOf("niche");
   press(from);
-  for (int i = 1; i <= 8; ++i) moveTo(from + QPointF(strip.map().px(1_in) * i, 0), Qt::LeftButton, Qt::ShiftModifier);
+  for (int i = 1; i <= 8; ++i)
+    moveTo(from + QPointF(strip.map().px(1_in) * i, 0), Qt::LeftButton, Qt::ShiftModifier);
   // 8 in to the right: its middle is on the stud at 24.
   EXPECT_TRUE(said.last()[0].toString().contains("must move")) << said.last()[0].toString().toStdString();
   EXPECT_TRUE(said.last()[0].toString().contains("header"));
-  for (int i = 7; i >= 0; --i) moveTo(from + QPointF(strip.map().px(1_in) * i, 0), Qt::LeftButton, Qt::ShiftModifier);
+  for (int i = 7; i >= 0; --i)
+    moveTo(from + QPointF(strip.map().px(1_in) * i, 0), Qt::LeftButton, Qt::ShiftModifier);
   EXPECT_TRUE(said.last()[0].toString().contains("fits between the studs, 1'-2 1/2"))
       << said.last()[0].toString().toStdString();
   release(from);
@@ -159,13 +161,15 @@ TEST_F(StripCommandsTest, AMirrorSaysWhomItServesWhileItIsDragged) {
     release(from);
     return last;
   };
-  // Head of 74 in: top at 71.6 or more. Face of somebody in a wheelchair: lower edge at 41 or less. 30 in is less.
+  // Head of 74 in: top at 71.6 or more. Face of somebody in a wheelchair: lower edge at 41 or less. 30 in is
+  // less.
   EXPECT_TRUE(words().contains("no height of a mirror this high serves all of Tall adult and Visitor"))
       << words().toStdString();
   WallItem higher = mirror();
   higher.height = 36_in;
   session.perform(PutWallItems{{higher}}, "Resize");
-  EXPECT_TRUE(words().contains("shows all of Tall adult and Visitor; lower edge from")) << words().toStdString();
+  EXPECT_TRUE(words().contains("shows all of Tall adult and Visitor; lower edge from"))
+      << words().toStdString();
 }
 
 TEST_F(StripCommandsTest, WhatReachesACornerShowsOnTheNeighbourToo) {

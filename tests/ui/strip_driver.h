@@ -16,8 +16,9 @@
 
 namespace elbowroom::ui {
 
-// The hall bath of rooms.h: walls n, e, s, w of 96, 60, 96, 60 in, so the south wall begins at 156 on the strip.
-// The mirror is 24 x 30 in, centre 75 in along the south wall, lower edge 40 in up, over the vanity (34 in).
+// The hall bath of rooms.h: walls n, e, s, w of 96, 60, 96, 60 in, so the south wall begins at 156 on the
+// strip. The mirror is 24 x 30 in, centre 75 in along the south wall, lower edge 40 in up, over the vanity
+// (34 in).
 class StripDriver : public ::testing::Test {
  protected:
   StripDriver() : session(hallBath()), strip(session) {
@@ -27,7 +28,9 @@ class StripDriver : public ::testing::Test {
     strip.setFocus();
   }
   const WallItem& mirror() const { return *findWallItem(session.option(), {"m"}); }
-  QPointF px(double x, double y) const { return strip.map().toPx({Length::fromInches(x), Length::fromInches(y)}); }
+  QPointF px(double x, double y) const {
+    return strip.map().toPx({Length::fromInches(x), Length::fromInches(y)});
+  }
   void moveTo(QPointF at, Qt::MouseButtons held, Qt::KeyboardModifiers keys = {}) {
     QMouseEvent event(QEvent::MouseMove, at, strip.viewport()->mapToGlobal(at), Qt::NoButton, held, keys);
     QApplication::sendEvent(strip.viewport(), &event);
@@ -43,8 +46,8 @@ class StripDriver : public ::testing::Test {
     for (int i = 1; i <= 8; ++i) moveTo(a + (b - a) * (i / 8.0), Qt::LeftButton, keys);
     release(b, keys);
   }
-  // Opens the menu with the right button and clicks the line that begins with `text`. False: there is none, or it
-  // cannot act.
+  // Opens the menu with the right button and clicks the line that begins with `text`. False: there is none,
+  // or it cannot act.
   bool choose(QPointF at, const QString& text) {
     bool clicked = false;
     QTimer::singleShot(0, &strip, [&] {
@@ -59,7 +62,8 @@ class StripDriver : public ::testing::Test {
       menu->close();
     });
     QTest::mousePress(strip.viewport(), Qt::RightButton, {}, at.toPoint());
-    QContextMenuEvent event(QContextMenuEvent::Mouse, at.toPoint(), strip.viewport()->mapToGlobal(at.toPoint()));
+    QContextMenuEvent event(QContextMenuEvent::Mouse, at.toPoint(),
+                            strip.viewport()->mapToGlobal(at.toPoint()));
     QApplication::sendEvent(strip.viewport(), &event);
     QTest::mouseRelease(strip.viewport(), Qt::RightButton, {}, at.toPoint());
     return clicked;

@@ -1,4 +1,5 @@
-// The strip with all its layers: no words over other words, whatever is on the walls; what is pointed at says its own.
+// The strip with all its layers: no words over other words, whatever is on the walls; what is pointed at says
+// its own.
 #include <gtest/gtest.h>
 
 #include <QSettings>
@@ -40,7 +41,8 @@ std::vector<Word> wordsOn(const StripScene& scene) {
   std::vector<Word> words;
   const auto take = [&](const DisplayList& list) {
     for (const DrawItem& item : list)
-      if (const auto* text = std::get_if<TextPrim>(&item.prim)) words.push_back({text->text, textBounds(*text)});
+      if (const auto* text = std::get_if<TextPrim>(&item.prim))
+        words.push_back({text->text, textBounds(*text)});
   };
   for (std::size_t i = 0; i < scene.drawing().walls.size(); ++i) take(scene.listOf(i));
   take(scene.markList());
@@ -49,7 +51,8 @@ std::vector<Word> wordsOn(const StripScene& scene) {
 }
 
 bool meet(const Box& a, const Box& b, Length by) {
-  return a.low.x + by < b.high.x && b.low.x + by < a.high.x && a.low.y + by < b.high.y && b.low.y + by < a.high.y;
+  return a.low.x + by < b.high.x && b.low.x + by < a.high.x && a.low.y + by < b.high.y &&
+         b.low.y + by < a.high.y;
 }
 
 void expectNoOverlap(const WallStrip& strip, const std::string& where) {
@@ -63,9 +66,10 @@ void expectNoOverlap(const WallStrip& strip, const std::string& where) {
   // A mark's sign counts as well as its figures.
   for (const StripScene::Mark& mark : strip.scene().marks())
     for (const Word& word : words) {
-      const bool its_own = meet(mark.box, word.box, half_px) && word.text.find_first_not_of("0123456789, \u2026") ==
-                                                                    std::string::npos;
-      EXPECT_TRUE(its_own || !meet(mark.box, word.box, half_px)) << where << ": a mark over \"" << word.text << "\"";
+      const bool its_own = meet(mark.box, word.box, half_px) &&
+                           word.text.find_first_not_of("0123456789, \u2026") == std::string::npos;
+      EXPECT_TRUE(its_own || !meet(mark.box, word.box, half_px))
+          << where << ": a mark over \"" << word.text << "\"";
     }
 }
 
@@ -81,7 +85,8 @@ TEST(StripLabels, NoWordsOverWordsWithAllLayersInAnySample) {
         strip.resize(size);
         strip.show();
         QTest::qWait(1);
-        expectNoOverlap(strip, std::string(name) + " " + std::to_string(option) + " at " + std::to_string(size.width()));
+        expectNoOverlap(
+            strip, std::string(name) + " " + std::to_string(option) + " at " + std::to_string(size.width()));
       }
     }
   }
@@ -102,13 +107,19 @@ TEST(StripLabels, WhatIsPointedAtSaysItsHeight) {
     return false;
   };
   const auto point = [&](QPointF at) {
-    QMouseEvent event(QEvent::MouseMove, at, strip.viewport()->mapToGlobal(at), Qt::NoButton, Qt::NoButton, {});
+    QMouseEvent event(QEvent::MouseMove, at, strip.viewport()->mapToGlobal(at), Qt::NoButton, Qt::NoButton,
+                      {});
     QApplication::sendEvent(strip.viewport(), &event);
   };
   int hidden = 0;
   // Heights of their centrelines as the sample states them; none shares its height with another thing.
-  for (const auto& [id, height] : {std::pair{"hk1", "5'-4\""}, {"hk2", "3'-4\""}, {"gb1", "2'-10 5/8\""},
-                                   {"shelf", "4'-9\""}, {"mu", "4'-11\""}, {"val", "3'-8\""}, {"head", "6'-8\""}}) {
+  for (const auto& [id, height] : {std::pair{"hk1", "5'-4\""},
+                                   {"hk2", "3'-4\""},
+                                   {"gb1", "2'-10 5/8\""},
+                                   {"shelf", "4'-9\""},
+                                   {"mu", "4'-11\""},
+                                   {"val", "3'-8\""},
+                                   {"head", "6'-8\""}}) {
     const QRectF place = strip.placeOf({id});
     if (place.isNull()) continue;
     point({2, 2});

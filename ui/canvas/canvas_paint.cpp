@@ -111,7 +111,9 @@ void PlanCanvas::paintStandIn(QPainter& painter) {
     painter.drawLine(at - QPointF(5, 5), at + QPointF(5, 5));
     painter.drawLine(at - QPointF(5, -5), at + QPointF(5, -5));
   }
-  const QString words = fit.fits ? tr("fits") : has_room ? tr("misses by %1").arg(lengthWords(fit.misses_by, unit())) : QString();
+  const QString words = fit.fits   ? tr("fits")
+                        : has_room ? tr("misses by %1").arg(lengthWords(fit.misses_by, unit()))
+                                   : QString();
   if (words.isEmpty()) return;
   paintTag(painter, hub + QPointF(0, 22), words, QPalette::Highlight);
 }

@@ -45,7 +45,8 @@ void PlanCanvas::paintPreview(QPainter& painter) {
   };
   std::vector<Ghost> ghosts;
   for (const ElementId& id : preview->moved)
-    ghosts.push_back({id, polygonOf(outlineOf(session_.layout(), id)), polygonOf(outlineOf(preview->layout, id))});
+    ghosts.push_back(
+        {id, polygonOf(outlineOf(session_.layout(), id)), polygonOf(outlineOf(preview->layout, id))});
   // Where things stand fades, where they would stand is drawn on paper.
   QColor paper = palette().color(QPalette::Base);
   paper.setAlphaF(0.55F);

@@ -20,7 +20,9 @@ void paintGuide(CanvasContext& context, QPainter& painter, const std::optional<S
   if (guide) context.draw(painter, {{LinePrim{guide->a, guide->b}, Role::guide, {}}});
 }
 
-QString reasonWords(SnapReason reason) { return reason == SnapReason::none ? QString() : words(wordsOf(reason)); }
+QString reasonWords(SnapReason reason) {
+  return reason == SnapReason::none ? QString() : words(wordsOf(reason));
+}
 
 class FixtureDrag : public Drag {
  public:
@@ -29,7 +31,8 @@ class FixtureDrag : public Drag {
 
   void to(const Pointer& pointer) override {
     Session& session = context_.session();
-    snapped_ = snapFixture(session.dragBaseLayout(), fixture_, pointer.plan + grip_, context_.snapRules(pointer));
+    snapped_ =
+        snapFixture(session.dragBaseLayout(), fixture_, pointer.plan + grip_, context_.snapRules(pointer));
     Fixture moved = fixture_;
     moved.placement = snapped_.placement;
     session.dragTo(PutFixtures{{moved}}, QObject::tr("Move %1").arg(nameOf(session, fixture_.id)));
@@ -110,8 +113,10 @@ class CornerDrag : public Drag {
       // Square with either neighbour first, then whole steps.
       Point snapped{snap_parts::roundTo(wanted.x, rules.step), snap_parts::roundTo(wanted.y, rules.step)};
       for (Point other : {before_, after_}) {
-        if (abs(wanted.x - other.x) <= rules.reach) snapped.x = other.x, reason_ = SnapReason::rightAngle, guide_ = Segment{other, snapped};
-        if (abs(wanted.y - other.y) <= rules.reach) snapped.y = other.y, reason_ = SnapReason::rightAngle, guide_ = Segment{other, snapped};
+        if (abs(wanted.x - other.x) <= rules.reach)
+          snapped.x = other.x, reason_ = SnapReason::rightAngle, guide_ = Segment{other, snapped};
+        if (abs(wanted.y - other.y) <= rules.reach)
+          snapped.y = other.y, reason_ = SnapReason::rightAngle, guide_ = Segment{other, snapped};
       }
       wanted = snapped;
     }
@@ -148,7 +153,8 @@ class TurnDrag : public Drag {
     turn_ = turn.normalised();
     Fixture turned = fixture_;
     turned.placement = Standing{center_, turn_};
-    context_.session().dragTo(PutFixtures{{turned}}, QObject::tr("Turn %1").arg(nameOf(context_.session(), fixture_.id)));
+    context_.session().dragTo(PutFixtures{{turned}},
+                              QObject::tr("Turn %1").arg(nameOf(context_.session(), fixture_.id)));
   }
   QString words() const override { return QObject::tr("turned %1°").arg(turn_.degrees(), 0, 'f', 1); }
 
@@ -232,7 +238,8 @@ std::unique_ptr<Drag> startDrag(CanvasContext& context, const Hit& hit, const Po
   for (std::size_t i = 0; i < layout.walls.size(); ++i) {
     if (layout.walls[i].id != hit.id) continue;
     if (hit.kind == Hit::Kind::corner) return std::make_unique<CornerDrag>(context, layout, i, pressed.plan);
-    if (hit.kind == Hit::Kind::wall) return std::make_unique<WallDrag>(context, layout.walls[i], pressed.plan);
+    if (hit.kind == Hit::Kind::wall)
+      return std::make_unique<WallDrag>(context, layout.walls[i], pressed.plan);
   }
   return nullptr;
 }

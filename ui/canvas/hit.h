@@ -12,8 +12,9 @@ struct Hit {
   Kind kind = Kind::none;
   ElementId id;       // corner: the wall whose left end it is
 };
-// Corners win over things on the ceiling, these over fixtures, fixtures (the smallest first) over openings over walls. `reach` is the picking
-// distance in plan lengths. Corners are only offered when `corners` is set.
+// Corners win over things on the ceiling, these over fixtures, fixtures (the smallest first) over openings
+// over walls. `reach` is the picking distance in plan lengths. Corners are only offered when `corners` is
+// set.
 Hit hitAt(const Layout&, Point, Length reach, bool corners);
 // The finding whose place is nearest to the point within reach, preferring marks and lines; -1 for none.
 int findingAt(const Report&, Point, Length reach);

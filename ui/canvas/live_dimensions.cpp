@@ -12,14 +12,16 @@ namespace {
 
 using namespace literals;
 
-LiveDimension make(CanvasContext& context, ElementId id, std::optional<SideGap> gap, Segment line, Length value) {
+LiveDimension make(CanvasContext& context, ElementId id, std::optional<SideGap> gap, Segment line,
+                   Length value) {
   LiveDimension dim;
   dim.element = std::move(id);
   dim.gap = std::move(gap);
   dim.line = line;
   dim.value = value;
   dim.text = lengthWords(value, context.unit());
-  const DimensionLabel label = dimensionLabel(context.map().toPx(line.a), context.map().toPx(line.b), dim.text);
+  const DimensionLabel label =
+      dimensionLabel(context.map().toPx(line.a), context.map().toPx(line.b), dim.text);
   dim.label_px = label.middle;
   dim.label_box = label.box;
   return dim;
@@ -43,8 +45,9 @@ QString resizeWall(Session& session, const ElementId& id, Length wanted) {
   // Square corners stay square: the next wall moves parallel to itself. Elsewhere only the corner moves.
   const bool square = std::abs(wall->along.x * next.along.x + wall->along.y * next.along.y) < 1e-9;
   const double way = wall->along.x * next.inward.x + wall->along.y * next.inward.y;
-  const bool ok = square ? session.perform(MoveWall{next.id, (wanted - wall->length).scaled(way > 0 ? 1 : -1)}, label)
-                         : session.perform(MoveCorner{next.id, wall->at(wanted)}, label);
+  const bool ok =
+      square ? session.perform(MoveWall{next.id, (wanted - wall->length).scaled(way > 0 ? 1 : -1)}, label)
+             : session.perform(MoveCorner{next.id, wall->at(wanted)}, label);
   return ok ? QString() : session.lastError();
 }
 
@@ -81,7 +84,8 @@ QString applyDimension(Session& session, const LiveDimension& dim, Length wanted
   if (wanted < Length{}) return QObject::tr("A distance cannot be negative.");
   if (!dim.gap) return resizeWall(session, dim.element, wanted);
   const QString label =
-      QObject::tr("Place %1").arg(QString::fromStdString(subjectName(session.option(), dim.element)).toLower());
+      QObject::tr("Place %1")
+          .arg(QString::fromStdString(subjectName(session.option(), dim.element)).toLower());
   if (const Fixture* fixture = findFixture(session.option(), dim.element)) {
     const auto placement = placeForGap(session.layout(), dim.element, *dim.gap, wanted);
     if (!placement) return QObject::tr("There is no place at that distance.");

@@ -50,7 +50,8 @@ void PlaceTool::begin() {
 
 ElementId PlaceTool::typicalId() const {
   const Option& option = context_.session().option();
-  return opening_->kind == OpeningKind::window ? typicalWindow(option).id : typicalDoor(opening_->action, option).id;
+  return opening_->kind == OpeningKind::window ? typicalWindow(option).id
+                                               : typicalDoor(opening_->action, option).id;
 }
 
 void PlaceTool::move(const Pointer& pointer, bool) {
@@ -91,7 +92,8 @@ void PlaceTool::moveWallItem(const Pointer& pointer) {
     if (!nearest || off < least) nearest = &wall, least = off;
   }
   if (!nearest) return;
-  const Length along = std::clamp(dot(pointer.plan - nearest->from, nearest->along), Length{}, nearest->length);
+  const Length along =
+      std::clamp(dot(pointer.plan - nearest->from, nearest->along), Length{}, nearest->length);
   WallItem item = *wall_item_;
   const Length half = item.width / 2;
   const WallBox box{item.id, nearest->id, along - half, along + half, item.bottom, item.bottom + item.height};
@@ -122,7 +124,8 @@ bool PlaceTool::key(QKeyEvent* event) {
 void PlaceTool::paint(QPainter& painter) {
   for (const auto& guide : {ceiling_snap_.guide_x, ceiling_snap_.guide_y})
     if (ceiling_item_ && guide) context_.draw(painter, {{LinePrim{guide->a, guide->b}, Role::guide, {}}});
-  if (snapped_.guide) context_.draw(painter, {{LinePrim{snapped_.guide->a, snapped_.guide->b}, Role::guide, {}}});
+  if (snapped_.guide)
+    context_.draw(painter, {{LinePrim{snapped_.guide->a, snapped_.guide->b}, Role::guide, {}}});
 }
 
 QString PlaceTool::hint() const {

@@ -1,5 +1,5 @@
-// Places one thing from the Tray: it follows the pointer as part of the plan, checked live, until a click sets it
-// down or Escape takes it away.
+// Places one thing from the Tray: it follows the pointer as part of the plan, checked live, until a click
+// sets it down or Escape takes it away.
 #pragma once
 
 #include "core/plan/catalogue.h"
@@ -10,7 +10,8 @@ namespace elbowroom::ui {
 
 class PlaceTool : public CarryTool {
  public:
-  // payload: "fixture:toilet", "door:hinged", "window", "wall:mirror", "ceiling:fan". A payload it does not know places nothing.
+  // payload: "fixture:toilet", "door:hinged", "window", "wall:mirror", "ceiling:fan". A payload it does not
+  // know places nothing.
   PlaceTool(CanvasContext&, const QString& payload);
   void move(const Pointer&, bool down) override;
   bool key(QKeyEvent*) override;

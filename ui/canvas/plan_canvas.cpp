@@ -20,9 +20,9 @@ namespace {
 constexpr const char* kKindMime = "application/x-elbowroom-kind";
 constexpr double kPxPerMm = 96 / 25.4;
 
-// Only what a text requires is hatched; advice keeps its mark and its measured line, or the floor would vanish
-// under hatches. What the plan does not state is nothing to see: Advice asks for it. The lit finding shows its places
-// whatever its level.
+// Only what a text requires is hatched; advice keeps its mark and its measured line, or the floor would
+// vanish under hatches. What the plan does not state is nothing to see: Advice asks for it. The lit finding
+// shows its places whatever its level.
 Report calmed(Report report) {
   for (Finding& finding : report.findings) {
     if (finding.outcome == Outcome::unknown) finding.places.clear();
@@ -42,7 +42,8 @@ PlanCanvas::PlanCanvas(Session& session, QWidget* parent)
   setFocusPolicy(Qt::StrongFocus);
   setAcceptDrops(true);
   setAccessibleName(tr("Plan"));
-  setAccessibleDescription(tr("Tab goes from one element to the next, arrows move it, a number sets its distance."));
+  setAccessibleDescription(
+      tr("Tab goes from one element to the next, arrows move it, a number sets its distance."));
   entry_ = new LengthEntry(this);
   connect(entry_, &LengthEntry::closed, this, [this] {
     if (tool_ == &select_) session_.endDrag();
@@ -85,7 +86,8 @@ void PlanCanvas::rebuild() {
   plan_list_ = drawPlan(layout, style());
   // An opening's figures stand in the Particulars; on the plan they would cover the floor under discussion.
   std::erase_if(plan_list_, [&](const DrawItem& item) {
-    return item.role == Role::label && findOpening(layout.option, item.source) && !session_.selection().contains(item.source);
+    return item.role == Role::label && findOpening(layout.option, item.source) &&
+           !session_.selection().contains(item.source);
   });
   zone_list_ = clear_zones_ ? drawClearZones(layout, session_.report(), style()) : DisplayList{};
   Clutter drawn;
@@ -121,7 +123,9 @@ DisplayList PlanCanvas::turningList(Clutter drawn) const {
   return list;
 }
 
-Pointer PlanCanvas::pointerAt(QPointF px, Qt::KeyboardModifiers keys) const { return {map_.toPlan(px), px, keys}; }
+Pointer PlanCanvas::pointerAt(QPointF px, Qt::KeyboardModifiers keys) const {
+  return {map_.toPlan(px), px, keys};
+}
 
 SnapRules PlanCanvas::snapRules(const Pointer& pointer) const {
   return {pointer.snaps(), map_.fromPx(9), unit() == Unit::inches ? 0.5_in : 10_mm};
@@ -149,8 +153,9 @@ void PlanCanvas::undo() {
 void PlanCanvas::startRoom() {
   const Option& option = session_.option();
   if (!option.openings.empty() || !option.on_walls.empty() || !option.fixtures.empty()) {
-    emit session_.refused(tr("This option has things in its room. Drag its walls and corners instead, double-click a "
-                             "wall for a new corner, or remove what stands in it to draw the walls anew."));
+    emit session_.refused(
+        tr("This option has things in its room. Drag its walls and corners instead, double-click a "
+           "wall for a new corner, or remove what stands in it to draw the walls anew."));
     return;
   }
   session_.select({});
@@ -346,7 +351,8 @@ bool PlanCanvas::focusNextPrevChild(bool next) {
   // Tab walks the elements and leaves the canvas after the last one.
   if (tool_ != &select_ || session_.layout().walls.empty()) return QWidget::focusNextPrevChild(next);
   const std::vector<ElementId> ends = elementsInOrder(session_.option());
-  if (session_.selection().size() == 1 && *session_.selection().begin() == (next ? ends.back() : ends.front())) {
+  if (session_.selection().size() == 1 &&
+      *session_.selection().begin() == (next ? ends.back() : ends.front())) {
     session_.select({});
     return QWidget::focusNextPrevChild(next);
   }

@@ -1,4 +1,5 @@
-// The plan: paints the layout and the report that belong to it and passes pointer and keys to the tool in hand.
+// The plan: paints the layout and the report that belong to it and passes pointer and keys to the tool in
+// hand.
 #pragma once
 
 #include <QWidget>

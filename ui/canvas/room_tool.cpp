@@ -68,7 +68,8 @@ void RoomTool::finish() {
     return;
   }
   Session& session = context_.session();
-  if (session.perform(SetRoom{roomOf(corners_, usualWallThickness(context_.unit()), session.option().room)}, QObject::tr("Draw room"))) {
+  if (session.perform(SetRoom{roomOf(corners_, usualWallThickness(context_.unit()), session.option().room)},
+                      QObject::tr("Draw room"))) {
     corners_.clear();
     context_.toolDone();
   }
@@ -147,12 +148,15 @@ void RoomTool::paint(QPainter& painter) {
 }
 
 QString RoomTool::hint() const {
-  if (corners_.empty()) return QObject::tr("Click the first corner, at the finished inside faces of the walls.");
+  if (corners_.empty())
+    return QObject::tr("Click the first corner, at the finished inside faces of the walls.");
   if (corners_.size() < 3)
-    return QObject::tr("Point along the next wall and click, or type its length and press Enter · Backspace takes a "
-                       "corner back · Esc stops");
-  return QObject::tr("Click the first corner again (or press Enter) to close the room · type a length · Backspace "
-                     "takes a corner back");
+    return QObject::tr(
+        "Point along the next wall and click, or type its length and press Enter · Backspace takes a "
+        "corner back · Esc stops");
+  return QObject::tr(
+      "Click the first corner again (or press Enter) to close the room · type a length · Backspace "
+      "takes a corner back");
 }
 
 }  // namespace elbowroom::ui

@@ -62,13 +62,16 @@ void SelectTool::move(const Pointer& pointer, bool down) {
   if (!down) {
     hover_ = hitAt(session.layout(), pointer.plan, context_.snapRules(pointer).reach, true);
     bool over_label = false;
-    for (const LiveDimension& dim : liveDimensions(context_)) over_label |= dim.label_box.contains(pointer.px);
+    for (const LiveDimension& dim : liveDimensions(context_))
+      over_label |= dim.label_box.contains(pointer.px);
     const auto handle = turner();
     cursor_ = over_label ? Qt::IBeamCursor
-              : handle && distance(*handle, pointer.plan) <= context_.snapRules(pointer).reach ? Qt::PointingHandCursor
-              : stand_in_.grabs(pointer.plan) ? Qt::OpenHandCursor
-              : hover_.kind == Hit::Kind::none ? Qt::ArrowCursor
-              : hover_.kind == Hit::Kind::corner ? Qt::CrossCursor : Qt::SizeAllCursor;
+              : handle && distance(*handle, pointer.plan) <= context_.snapRules(pointer).reach
+                  ? Qt::PointingHandCursor
+              : stand_in_.grabs(pointer.plan)    ? Qt::OpenHandCursor
+              : hover_.kind == Hit::Kind::none   ? Qt::ArrowCursor
+              : hover_.kind == Hit::Kind::corner ? Qt::CrossCursor
+                                                 : Qt::SizeAllCursor;
     session.lightFinding(findingAt(session.report(), pointer.plan, context_.snapRules(pointer).reach));
     context_.repaint();
     return;
@@ -129,8 +132,9 @@ void SelectTool::doublePress(const Pointer& pointer) {
   for (const WallFrame& wall : session.layout().walls) {
     if (wall.id != hit.id) continue;
     std::string stem = "w";
-    session.perform(SplitWall{wall.id, dot(pointer.plan - wall.from, wall.along), freshId(session.option(), stem)},
-                    QObject::tr("Add corner"));
+    session.perform(
+        SplitWall{wall.id, dot(pointer.plan - wall.from, wall.along), freshId(session.option(), stem)},
+        QObject::tr("Add corner"));
     return;
   }
 }
@@ -236,7 +240,8 @@ void SelectTool::turnSelected(Angle by) {
     }
   }
   if (turned.empty())
-    emit session.refused(QObject::tr("Only things that stand free can be turned; drag it off its wall first."));
+    emit session.refused(
+        QObject::tr("Only things that stand free can be turned; drag it off its wall first."));
   else
     session.perform(PutFixtures{turned}, QObject::tr("Turn"), "turn");
 }
@@ -282,11 +287,14 @@ void SelectTool::paint(QPainter& painter) {
 
 QString SelectTool::hint() const {
   const Session& session = context_.session();
-  if (session.layout().room.empty()) return QObject::tr("Nothing is drawn yet: start with the room as found.");
+  if (session.layout().room.empty())
+    return QObject::tr("Nothing is drawn yet: start with the room as found.");
   if (session.selection().empty())
-    return QObject::tr("Drag to move · double-click a wall to add a corner · wheel to zoom · middle button to pan");
-  return QObject::tr("Type a number to set the marked distance (D: next one) · arrows nudge · Shift: no snapping · "
-                     "Del removes");
+    return QObject::tr(
+        "Drag to move · double-click a wall to add a corner · wheel to zoom · middle button to pan");
+  return QObject::tr(
+      "Type a number to set the marked distance (D: next one) · arrows nudge · Shift: no snapping · "
+      "Del removes");
 }
 
 }  // namespace elbowroom::ui

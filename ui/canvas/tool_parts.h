@@ -20,8 +20,8 @@ void nudge(Session&, PutThings);
 void paintBand(QPainter&, QPointF from, QPointF to);
 Box bandOf(const ViewMap&, QPointF from, QPointF to);
 
-// A tool that carries one thing from the Tray as part of the plan until a click or Enter sets it down or Escape takes
-// it away.
+// A tool that carries one thing from the Tray as part of the plan until a click or Enter sets it down or
+// Escape takes it away.
 class CarryTool : public Tool {
  public:
   explicit CarryTool(CanvasContext& context) : carrier_(context) {}

@@ -48,8 +48,8 @@ QPalette paletteOf(const Look& l, bool dark) {
   return p;
 }
 
-// Outlines of boxes and fields that stand out from the ground: Fusion darkens the window's colour for them, which
-// leaves nothing to see in the dark.
+// Outlines of boxes and fields that stand out from the ground: Fusion darkens the window's colour for them,
+// which leaves nothing to see in the dark.
 class LookStyle : public QProxyStyle {
  public:
   LookStyle() : QProxyStyle(QStringLiteral("Fusion")) {}

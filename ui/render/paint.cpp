@@ -142,7 +142,8 @@ class Painter {
     write(painter_, text, map_.toPx(text.at));
   }
 
-  // On a screen the same words come again with every frame, and outlining their halo is most of a frame's time.
+  // On a screen the same words come again with every frame, and outlining their halo is most of a frame's
+  // time.
   bool cached(const TextPrim& text) {
     const QPaintEngine* engine = painter_.paintEngine();
     if (!engine || engine->type() != QPaintEngine::Raster || !painter_.device()) return false;
@@ -150,11 +151,12 @@ class Painter {
     const double dpr = painter_.device()->devicePixelRatioF();
     const QRectF box = boxOf(text).adjusted(-2, -2, 2, 2);
     const QPoint low(static_cast<int>(std::floor(box.left())), static_cast<int>(std::floor(box.top())));
-    const QSize size(static_cast<int>(std::ceil(box.width())) + 1, static_cast<int>(std::ceil(box.height())) + 1);
+    const QSize size(static_cast<int>(std::ceil(box.width())) + 1,
+                     static_cast<int>(std::ceil(box.height())) + 1);
     if (size.width() > 1000 || size.height() > 1000) return false;
-    const TextKey key{text.text,         map_.px(text.height), text.turn.degrees(),  dpr,
-                      tools_.text.rgba(), paper_.rgba(),       static_cast<int>(text.h), static_cast<int>(text.v),
-                      text.bold,         text.halo};
+    const TextKey key{
+        text.text,     map_.px(text.height),     text.turn.degrees(),      dpr,       tools_.text.rgba(),
+        paper_.rgba(), static_cast<int>(text.h), static_cast<int>(text.v), text.bold, text.halo};
     TextCache& cache = textCache();
     const auto found = cache.find(key);
     // Moved to a whole pixel of the device, as where it was written first.

@@ -70,7 +70,8 @@ SheetsDialog::SheetsDialog(Session& session, QWidget* parent) : QDialog(parent),
   side->addSpacing(4);
   side->addWidget(new QLabel(tr("Elevations show"), this));
   StripLayers* layers = &info_.layers;
-  addChoice(side, layers, &StripLayers::studs, "studs", tr("Studs"), tr("Studs and the clear bays between them"));
+  addChoice(side, layers, &StripLayers::studs, "studs", tr("Studs"),
+            tr("Studs and the clear bays between them"));
   addChoice(side, layers, &StripLayers::backing, "backing", tr("Backing"),
             tr("Where blocking or plywood is wanted, numbered as on its page"));
   addChoice(side, layers, &StripLayers::people, "people", tr("People"),
@@ -137,14 +138,17 @@ void SheetsDialog::refresh() {
   view_->setSheets(&sheets_);
   QString words = sheets_.size() == 1 ? tr("1 sheet") : tr("%1 sheets").arg(sheets_.size());
   if (!sheets_.empty() && sheets_.front().scale)
-    words = tr("%1 at %2, %3").arg(info_.choice.plan ? tr("Plan") : tr("First sheet")).arg(QString::fromStdString(sheets_.front().scale->name), words);
+    words = tr("%1 at %2, %3")
+                .arg(info_.choice.plan ? tr("Plan") : tr("First sheet"))
+                .arg(QString::fromStdString(sheets_.front().scale->name), words);
   else if (!session_.layout().room.empty() && info_.choice.plan)
     words = tr("The room does not fit this paper at any usual scale. Choose a larger paper.");
   scale_->setText(words);
 }
 
 QString SheetsDialog::suggestedName(const QString& suffix) const {
-  QString name = QString::fromStdString(session_.plan().title + " " + session_.option().name).simplified().toLower();
+  QString name =
+      QString::fromStdString(session_.plan().title + " " + session_.option().name).simplified().toLower();
   name.remove(QRegularExpression("[^a-z0-9 -]"));
   return name.simplified().replace(' ', '-') + suffix;
 }
@@ -167,8 +171,9 @@ QString SheetsDialog::writeSvgTo(const QString& path) {
 
 void SheetsDialog::ask(bool pdf) {
   const QString suffix = pdf ? ".pdf" : ".svg";
-  QString path = QFileDialog::getSaveFileName(this, pdf ? tr("Write PDF") : tr("Write SVG"), suggestedName(suffix),
-                                              pdf ? tr("PDF (*.pdf)") : tr("SVG (*.svg)"));
+  QString path =
+      QFileDialog::getSaveFileName(this, pdf ? tr("Write PDF") : tr("Write SVG"), suggestedName(suffix),
+                                   pdf ? tr("PDF (*.pdf)") : tr("SVG (*.svg)"));
   if (path.isEmpty()) return;
   if (!path.endsWith(suffix)) path += suffix;
   const QString why = pdf ? writePdfTo(path) : writeSvgTo(path);
@@ -193,7 +198,8 @@ void SheetsDialog::print() {
     map.px_per_inch = printer.resolution();
     const QRectF page = printer.pageLayout().paintRectPixels(printer.resolution());
     const QRectF full = printer.pageLayout().fullRectPixels(printer.resolution());
-    map.origin = QPointF(full.left() - page.left(), full.top() - page.top() + sheets_[i].paper.height.inches() * map.px_per_inch);
+    map.origin = QPointF(full.left() - page.left(),
+                         full.top() - page.top() + sheets_[i].paper.height.inches() * map.px_per_inch);
     PaintOptions options;
     options.px_per_mm = map.px_per_inch / 25.4;
     paint(painter, sheets_[i].content, map, options);

@@ -35,8 +35,8 @@ class SheetsDialog : public QDialog {
   void print();
   // A check box per page or layer, remembered; `which` is the part of the choice that it sets.
   template <typename Choice>
-  void addChoice(QBoxLayout* column, Choice* choice, bool Choice::*which, const QString& key, const QString& label,
-                 const QString& tip);
+  void addChoice(QBoxLayout* column, Choice* choice, bool Choice::*which, const QString& key,
+                 const QString& label, const QString& tip);
   QString suggestedName(const QString& suffix) const;
   Session& session_;
   QComboBox* paper_;

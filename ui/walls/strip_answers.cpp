@@ -41,8 +41,9 @@ void answerBay(StripAnswer& answer, const Layout& layout, const PlacedWallItem& 
     answer.words = QObject::tr("fits between the studs, %1 clear").arg(roundedDown(fit->bay, unit));
   } else if (fit->move) {
     const QString way = *fit->move > Length{} ? QObject::tr("right") : QObject::tr("left");
-    answer.words = QObject::tr("must move %1 to the %2 to fit between studs; here a stud is cut and needs a header")
-                       .arg(lengthWords(abs(*fit->move), unit), way);
+    answer.words =
+        QObject::tr("must move %1 to the %2 to fit between studs; here a stud is cut and needs a header")
+            .arg(lengthWords(abs(*fit->move), unit), way);
   } else {
     answer.words = QObject::tr("wider than any stud bay of this wall: needs a cut stud and a header");
   }
@@ -52,7 +53,8 @@ void answerBay(StripAnswer& answer, const Layout& layout, const PlacedWallItem& 
   const Length deep = studDepth(wall);
   if (item.depth > deep) {
     answer.good = false;
-    answer.words += QObject::tr(" · %1 deep, the studs %2").arg(lengthWords(item.depth, unit), lengthWords(deep, unit));
+    answer.words +=
+        QObject::tr(" · %1 deep, the studs %2").arg(lengthWords(item.depth, unit), lengthWords(deep, unit));
   }
 }
 
@@ -61,7 +63,8 @@ void answerMirror(StripAnswer& answer, const People& people, const WallItem& ite
   if (!answer.band) {
     const auto edges = mirrorEdgesFor(people);
     answer.words = QObject::tr("no height of a mirror this high serves all of %1: it takes one from %2 to %3")
-                       .arg(namesWords(people), lengthWords(edges->bottom_at_most, unit), lengthWords(edges->top_at_least, unit));
+                       .arg(namesWords(people), lengthWords(edges->bottom_at_most, unit),
+                            lengthWords(edges->top_at_least, unit));
     return;
   }
   answer.good = item.bottom >= answer.band->low && item.bottom <= answer.band->high;
@@ -104,7 +107,8 @@ std::optional<StripAnswer> stripAnswer(const Layout& layout, const ElementId& id
   }
   People people;
   for (const Person& p : layout.settings.people) people.push_back(&p);
-  if (const auto named = std::find_if(people.begin(), people.end(), [&](const Person* p) { return p->name == item.person; });
+  if (const auto named =
+          std::find_if(people.begin(), people.end(), [&](const Person* p) { return p->name == item.person; });
       named != people.end())
     people = {*named};
   if (people.empty()) return std::nullopt;
@@ -138,10 +142,12 @@ void paintAnswer(QPainter& painter, StripContext& context, const StripAnswer& an
   for (const Stud& stud : answer.cut) {
     const Length from = *left + stud.at - studWidth() / 2, to = from + studWidth();
     const Outline body{{from, {}}, {to, {}}, {to, ceiling}, {from, ceiling}};
-    context.draw(painter, {{HatchPrim{body, context.style().mm}, Role::hatchShort, {}}, {PolyPrim{body, true, false}, Role::hidden, {}}});
+    context.draw(painter, {{HatchPrim{body, context.style().mm}, Role::hatchShort, {}},
+                           {PolyPrim{body, true, false}, Role::hidden, {}}});
   }
   if (answer.band) {
-    const Length from = answer.box.left - context.map().fromPx(14), to = answer.box.right + context.map().fromPx(14);
+    const Length from = answer.box.left - context.map().fromPx(14),
+                 to = answer.box.right + context.map().fromPx(14);
     // A single height is a line; it still has to be seen.
     const Length thin = std::max(Length{}, map.fromPx(3) - (answer.band->high - answer.band->low)) / 2;
     painter.fillRect(rectangle(from, to, answer.band->low - thin, answer.band->high + thin), wash);

@@ -1,5 +1,5 @@
-// What the strip answers about a thing while it is carried: whether what goes into a wall fits between its studs, and
-// at which heights a mirror or a light serves everybody.
+// What the strip answers about a thing while it is carried: whether what goes into a wall fits between its
+// studs, and at which heights a mirror or a light serves everybody.
 #pragma once
 
 #include <optional>

@@ -15,8 +15,10 @@ QString StripDimension::purpose() const {
   switch (gap.side) {
     case WallSide::below: return QObject::tr("Height above the floor");
     case WallSide::above: return QObject::tr("Below the ceiling");
-    case WallSide::left: return corner ? QObject::tr("From the left corner") : QObject::tr("To the left neighbour");
-    case WallSide::right: return corner ? QObject::tr("From the right corner") : QObject::tr("To the right neighbour");
+    case WallSide::left:
+      return corner ? QObject::tr("From the left corner") : QObject::tr("To the left neighbour");
+    case WallSide::right:
+      return corner ? QObject::tr("From the right corner") : QObject::tr("To the right neighbour");
   }
   return {};
 }
@@ -32,7 +34,8 @@ std::vector<StripDimension> stripDimensions(StripContext& context) {
     StripDimension dim;
     dim.element = id;
     dim.line = context.scene().fromWall(box->wall, gap.line);
-    dim.text = (gap.to_centre ? QStringLiteral("\u2104 ") : QString()) + lengthWords(gap.distance, context.unit());
+    dim.text =
+        (gap.to_centre ? QStringLiteral("\u2104 ") : QString()) + lengthWords(gap.distance, context.unit());
     const DimensionLabel label =
         dimensionLabel(context.map().toPx(dim.line.a), context.map().toPx(dim.line.b), dim.text);
     dim.label_px = label.middle;
@@ -62,7 +65,8 @@ void paintStripDimensions(QPainter& painter, StripContext& context, const std::v
                           int active) {
   const std::vector<int> visible = visibleDimensions(dims, active);
   for (int i : visible)
-    context.draw(painter, dimensionLine(dims[static_cast<std::size_t>(i)].line, Length{}, "", context.style()));
+    context.draw(painter,
+                 dimensionLine(dims[static_cast<std::size_t>(i)].line, Length{}, "", context.style()));
   for (int i : visible) {
     const StripDimension& dim = dims[static_cast<std::size_t>(i)];
     paintDimensionLabel(painter, dim.label_box, dim.text, i == active);
@@ -105,7 +109,8 @@ QString applyStripDimension(Session& session, const StripDimension& dim, Length 
   PutThings put;
   if (!putBox(put, session.layout(), *box)) return QObject::tr("That element is gone.");
   const QString label =
-      QObject::tr("Place %1").arg(QString::fromStdString(subjectName(session.option(), dim.element)).toLower());
+      QObject::tr("Place %1")
+          .arg(QString::fromStdString(subjectName(session.option(), dim.element)).toLower());
   return session.finishDragWith(std::move(put), label) ? QString() : session.lastError();
 }
 

@@ -30,12 +30,14 @@ WallBox movedTo(const WallBox& box, const WallSnapped& place) {
 
 class MoveDrag : public StripDrag {
  public:
-  MoveDrag(StripContext& context, WallBox box, const Pointer& pressed) : context_(context), box_(std::move(box)) {
+  MoveDrag(StripContext& context, WallBox box, const Pointer& pressed)
+      : context_(context), box_(std::move(box)) {
     const Length x = context.scene().leftOf(box_.wall).value_or(Length{});
     grip_ = Point{x + box_.middle(), box_.centreHeight()} - pressed.plan;
     const Session& session = context_.session();
     for (const ElementId& id : session.selection())
-      if (const auto other = wallBoxOf(session.dragBaseLayout(), id); other && id != box_.id) others_.push_back(*other);
+      if (const auto other = wallBoxOf(session.dragBaseLayout(), id); other && id != box_.id)
+        others_.push_back(*other);
   }
 
   void to(const Pointer& pointer) override {
@@ -48,13 +50,16 @@ class MoveDrag : public StripDrag {
                                           : QObject::tr("Move %n things", "", int(others_.size()) + 1);
     if (!others_.empty()) {
       // Things that go together keep their distances: they stay on their walls.
-      if (const WallFrame* wall = findWallFrame(base, box_.wall)) wanted.x = std::clamp(wanted.x, Length{}, wall->length);
+      if (const WallFrame* wall = findWallFrame(base, box_.wall))
+        wanted.x = std::clamp(wanted.x, Length{}, wall->length);
       snapped_ = snapOnWall(base, box_, wanted, rules, eyes);
       return moveAll(base, label);
     }
-    if (const Opening* opening = findOpening(base.option, box_.id); opening && opening->kind == OpeningKind::door)
+    if (const Opening* opening = findOpening(base.option, box_.id);
+        opening && opening->kind == OpeningKind::door)
       return moveDoor(*opening, wanted, rules, label);
-    if (const Fixture* fixture = findFixture(base.option, box_.id)) return moveFixture(*fixture, wanted, rules, label);
+    if (const Fixture* fixture = findFixture(base.option, box_.id))
+      return moveFixture(*fixture, wanted, rules, label);
     snapped_ = snapOnWall(base, box_, wanted, rules, eyes);
     PutThings put;
     if (putBox(put, base, movedTo(box_, snapped_))) session.dragTo(std::move(put), label);
@@ -65,7 +70,9 @@ class MoveDrag : public StripDrag {
     if (answer_) paintAnswer(painter, context_, *answer_);
     paintGuides(painter, context_, snapped_);
   }
-  QString words() const override { return words_.isEmpty() ? withAnswer(answer_, snapWords(snapped_)) : words_; }
+  QString words() const override {
+    return words_.isEmpty() ? withAnswer(answer_, snapWords(snapped_)) : words_;
+  }
 
  private:
   void moveDoor(const Opening& opening, Point wanted, const SnapRules& rules, const QString& label) {
@@ -159,7 +166,8 @@ class ResizeDrag : public StripDrag {
     if (handle_.across == 0) snapped_.along = {};
     if (handle_.up == 0) snapped_.height = {};
     PutThings put;
-    if (putBox(put, base, next_)) session.dragTo(std::move(put), QObject::tr("Resize %1").arg(nameOf(session, box_.id)));
+    if (putBox(put, base, next_))
+      session.dragTo(std::move(put), QObject::tr("Resize %1").arg(nameOf(session, box_.id)));
     answer_ = stripAnswer(session.layout(), box_.id);
   }
 
@@ -169,8 +177,9 @@ class ResizeDrag : public StripDrag {
   }
   QString words() const override {
     const Unit unit = context_.unit();
-    const QString size = QObject::tr("%1 wide, %2 high")
-                             .arg(lengthWords(next_.right - next_.left, unit), lengthWords(next_.high - next_.low, unit));
+    const QString size =
+        QObject::tr("%1 wide, %2 high")
+            .arg(lengthWords(next_.right - next_.left, unit), lengthWords(next_.high - next_.low, unit));
     const QString why = withAnswer(answer_, snapWords(snapped_));
     return why.isEmpty() ? size : size + QStringLiteral(" · ") + why;
   }
@@ -199,7 +208,8 @@ QString snapWords(const WallSnapped& snapped) {
   for (const WallSnap* snap : {&snapped.along, &snapped.height}) {
     if (snap->reason == WallSnapReason::none || snap->reason == WallSnapReason::step) continue;
     QString part = words(wordsOf(snap->reason));
-    if (!snap->person.empty()) part = QObject::tr("middle at the eyes of %1").arg(QString::fromStdString(snap->person));
+    if (!snap->person.empty())
+      part = QObject::tr("middle at the eyes of %1").arg(QString::fromStdString(snap->person));
     parts << part;
   }
   return parts.join(QStringLiteral(" · "));
@@ -223,7 +233,8 @@ std::vector<Handle> handlesOf(StripContext& context) {
   const WallItem* item = findWallItem(session.option(), id);
   const auto box = context.scene().boxOf(id);
   if (!item || !box) return {};
-  const double wide = context.map().px(box->high.x - box->low.x), high = context.map().px(box->high.y - box->low.y);
+  const double wide = context.map().px(box->high.x - box->low.x),
+               high = context.map().px(box->high.y - box->low.y);
   std::vector<Handle> handles;
   // On what is only a few pixels large handles would leave nothing to take hold of.
   const bool across = wide >= 14, up = high >= 14;

@@ -1,5 +1,5 @@
-// One drag with the mouse on the strip: moves things along and up their walls, or one edge of a thing. Each step
-// restarts from the plan at the beginning of the drag, as on the plan.
+// One drag with the mouse on the strip: moves things along and up their walls, or one edge of a thing. Each
+// step restarts from the plan at the beginning of the drag, as on the plan.
 #pragma once
 
 #include <memory>
@@ -25,8 +25,8 @@ struct Handle {
 // Handles of the one selected thing; none for what has a fixed size, or for several things.
 std::vector<Handle> handlesOf(StripContext&);
 
-// Both take the plan as it is now for the beginning: the session's drag must have begun. Null when the thing cannot
-// be moved on the strip (a fixture that stands free or shows its side).
+// Both take the plan as it is now for the beginning: the session's drag must have begun. Null when the thing
+// cannot be moved on the strip (a fixture that stands free or shows its side).
 std::unique_ptr<StripDrag> dragThing(StripContext&, const ElementId&, const Pointer& pressed);
 std::unique_ptr<StripDrag> dragHandle(StripContext&, const ElementId&, const Handle&, const Pointer& pressed);
 

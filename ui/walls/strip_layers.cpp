@@ -20,21 +20,25 @@ struct Switch {
 };
 constexpr Switch kSwitches[] = {
     {&StripLayers::studs, "studs", QT_TRANSLATE_NOOP("StripLayers", "Studs"),
-     QT_TRANSLATE_NOOP("StripLayers", "Studs and the clear bays between them, where the plan states a wall's studs"),
+     QT_TRANSLATE_NOOP("StripLayers",
+                       "Studs and the clear bays between them, where the plan states a wall's studs"),
      true},
     {&StripLayers::people, "people", QT_TRANSLATE_NOOP("StripLayers", "People"),
-     QT_TRANSLATE_NOOP("StripLayers",
-                       "Eyes, elbows and reach of the people who use the room, at mirrors, lights, basins and shelves"),
+     QT_TRANSLATE_NOOP(
+         "StripLayers",
+         "Eyes, elbows and reach of the people who use the room, at mirrors, lights, basins and shelves"),
      false},
     {&StripLayers::backing, "backing", QT_TRANSLATE_NOOP("StripLayers", "Backing"),
      QT_TRANSLATE_NOOP("StripLayers", "Where blocking or plywood is wanted behind the finish"), false},
     {&StripLayers::electrical, "electrical", QT_TRANSLATE_NOOP("StripLayers", "Electrical"),
-     QT_TRANSLATE_NOOP("StripLayers",
-                       "Zones for receptacles, switches and lights by the editions chosen; a licensed electrician "
-                       "decides"),
+     QT_TRANSLATE_NOOP(
+         "StripLayers",
+         "Zones for receptacles, switches and lights by the editions chosen; a licensed electrician "
+         "decides"),
      false},
     {&StripLayers::dimensions, "dimensions", QT_TRANSLATE_NOOP("StripLayers", "Dimensions"),
-     QT_TRANSLATE_NOOP("StripLayers", "Heights above the finished floor and distances along each wall"), false},
+     QT_TRANSLATE_NOOP("StripLayers", "Heights above the finished floor and distances along each wall"),
+     false},
 };
 
 QString settingOf(const Switch& each) { return QStringLiteral("strip_layers/") + QLatin1String(each.key); }

@@ -26,7 +26,8 @@ void offer(QMenu& menu, Session& session, const QString& text, const QString& ti
   });
 }
 
-// The selected mirror as large as its wall allows; with nothing of the walls selected a new one where the pointer is.
+// The selected mirror as large as its wall allows; with nothing of the walls selected a new one where the
+// pointer is.
 void offerFullMirror(QMenu& menu, Session& session, const ElementId& one, const StripScene::Spot& spot) {
   const Layout& layout = session.layout();
   const WallItem* selected = findWallItem(layout.option, one);
@@ -38,7 +39,8 @@ void offerFullMirror(QMenu& menu, Session& session, const ElementId& one, const 
   if (is_mirror) mirror = *selected;
   const auto full = selected && !is_mirror ? std::nullopt : fullMirror(layout, mirror);
   offer(menu, session, QObject::tr("Mirror wall to wall and counter to ceiling"),
-        QObject::tr("The largest one between what stands beside it, from the counter or its backsplash up to the ceiling; "
+        QObject::tr("The largest one between what stands beside it, from the counter or its backsplash up to "
+                    "the ceiling; "
                     "without a mirror selected, a new one here"),
         full && !(selected && *full == *selected) ? Items{*full} : Items{}, mirror.id);
 }
@@ -80,14 +82,14 @@ void fillStripMenu(QMenu& menu, StripContext& context, const StripScene::Spot& s
       {Arrange::middles, QObject::tr("Align middles")},    {Arrange::bottoms, QObject::tr("Align bottoms")}};
   const QString several = QObject::tr("Of two or more selected things of one wall");
   for (const auto& [how, text] : ways) offer(menu, session, text, several, arranged(layout, ids, how));
-  offer(menu, session, QObject::tr("Space evenly"), QObject::tr("Equal gaps between three or more; the outer two stay"),
-        spacedEvenly(layout, ids));
+  offer(menu, session, QObject::tr("Space evenly"),
+        QObject::tr("Equal gaps between three or more; the outer two stay"), spacedEvenly(layout, ids));
   menu.addSeparator();
   const ElementId one = ids.size() == 1 ? ids.front() : ElementId{};
   offer(menu, session, QObject::tr("Wall to wall"), QObject::tr("From corner to corner, or between openings"),
         wallToWall(layout, one));
-  offer(menu, session, QObject::tr("Counter to ceiling"), QObject::tr("From the rim below it up to the ceiling"),
-        counterToCeiling(layout, one));
+  offer(menu, session, QObject::tr("Counter to ceiling"),
+        QObject::tr("From the rim below it up to the ceiling"), counterToCeiling(layout, one));
   offerFullMirror(menu, session, one, spot);
   offer(menu, session, QObject::tr("Move into the nearest stud bay"),
         QObject::tr("By the least way; needs the studs of the wall"), intoBay(layout, one));
@@ -98,7 +100,8 @@ void fillStripMenu(QMenu& menu, StripContext& context, const StripScene::Spot& s
   if (first) {
     for (const WallFrame& frame : layout.walls)
       if (frame.id == first->wall)
-        offer(*mirror, session, QObject::tr("The middle of the wall"), several, mirroredAbout(layout, ids, frame.length / 2));
+        offer(*mirror, session, QObject::tr("The middle of the wall"), several,
+              mirroredAbout(layout, ids, frame.length / 2));
     for (const WallBox& box : wallBoxesOn(layout, first->wall))
       if (!session.selection().contains(box.id))
         offer(*mirror, session, QString::fromStdString(subjectName(layout.option, box.id)),

@@ -7,7 +7,8 @@
 
 namespace elbowroom::ui {
 
-// Fills the menu for the present selection; what cannot act is not enabled. `spot`: the place under the pointer.
+// Fills the menu for the present selection; what cannot act is not enabled. `spot`: the place under the
+// pointer.
 void fillStripMenu(QMenu&, StripContext&, const StripScene::Spot& spot);
 
 }  // namespace elbowroom::ui

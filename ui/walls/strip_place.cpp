@@ -6,7 +6,8 @@
 
 namespace elbowroom::ui {
 
-StripPlace::StripPlace(StripContext& context, const QString& payload) : CarryTool(context), context_(context) {
+StripPlace::StripPlace(StripContext& context, const QString& payload)
+    : CarryTool(context), context_(context) {
   const Session& session = context_.session();
   item_ = typicalWallItem(payload.mid(5).toStdString(), session.option());
   // The first option is the room as found: what is put into it is there already.

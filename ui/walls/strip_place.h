@@ -1,5 +1,5 @@
-// Places one thing of a wall from the Tray: it follows the pointer as part of the plan, checked live, until a click
-// sets it down or Escape takes it away.
+// Places one thing of a wall from the Tray: it follows the pointer as part of the plan, checked live, until a
+// click sets it down or Escape takes it away.
 #pragma once
 
 #include "ui/canvas/tool_parts.h"

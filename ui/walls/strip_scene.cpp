@@ -49,8 +49,9 @@ class Fingerprint {
 
 }  // namespace
 
-std::vector<std::size_t> StripScene::rebuild(const Layout& layout, const Report& report, const DrawStyle& style,
-                                             const StripLayers& layers, const std::set<ElementId>& first) {
+std::vector<std::size_t> StripScene::rebuild(const Layout& layout, const Report& report,
+                                             const DrawStyle& style, const StripLayers& layers,
+                                             const std::set<ElementId>& first) {
   const std::vector<StripWall> before = std::move(drawing_.walls);
   const Box bounds_before = drawing_.bounds;
   const std::vector<OneWall> walls_before = std::move(walls_);
@@ -114,8 +115,8 @@ DisplayList& StripScene::listFor(const Layout& layout, const ElementId& id, cons
   return common_.list;
 }
 
-// Items and openings have the place the plan gives them, whatever their sign on the drawing; a fixture may show on
-// several walls.
+// Items and openings have the place the plan gives them, whatever their sign on the drawing; a fixture may
+// show on several walls.
 void StripScene::show(const Layout& layout, const ElementId& id, Box box) {
   const bool fixture = findFixture(layout.option, id) != nullptr;
   const auto same = [&](const Shown& each) { return each.id == id; };
@@ -131,8 +132,8 @@ void StripScene::show(const Layout& layout, const ElementId& id, Box box) {
   shown_.push_back({id, box, own});
 }
 
-// What reaches a corner goes on there: a heavy line where both walls carry it, at the strip's two ends as well, and
-// things of the walls from their side on the neighbour, as fixtures are drawn.
+// What reaches a corner goes on there: a heavy line where both walls carry it, at the strip's two ends as
+// well, and things of the walls from their side on the neighbour, as fixtures are drawn.
 void StripScene::showCorners(const Layout& layout) {
   for (const CornerTouch& touch : cornerTouches(layout)) {
     const auto x = leftOf(touch.wall);
@@ -248,7 +249,8 @@ ElementId StripScene::thingAt(Point p, Length reach) const {
   }
   if (best) return best->id;
   for (const StripWall& wall : drawing_.walls)
-    if (p.x >= wall.x && p.x < wall.x + wall.length && p.y >= Length{} && p.y <= drawing_.ceiling) return wall.id;
+    if (p.x >= wall.x && p.x < wall.x + wall.length && p.y >= Length{} && p.y <= drawing_.ceiling)
+      return wall.id;
   return {};
 }
 

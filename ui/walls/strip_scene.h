@@ -1,5 +1,6 @@
-// What the wall strip shows and where: the drawing wall by wall, one box per thing and wall it shows on, the marks
-// of findings. Strip figures: x along all walls from the left end of the first, y above the finished floor. Pure.
+// What the wall strip shows and where: the drawing wall by wall, one box per thing and wall it shows on, the
+// marks of findings. Strip figures: x along all walls from the left end of the first, y above the finished
+// floor. Pure.
 #pragma once
 
 #include <utility>
@@ -23,8 +24,8 @@ class StripScene {
     Box box;
   };
 
-  // Answers which walls look different from before; all of them when their places have changed. What `first` names
-  // is labelled before everything else; labels that would cover another or a mark are left out.
+  // Answers which walls look different from before; all of them when their places have changed. What `first`
+  // names is labelled before everything else; labels that would cover another or a mark are left out.
   std::vector<std::size_t> rebuild(const Layout&, const Report&, const DrawStyle&, const StripLayers& = {},
                                    const std::set<ElementId>& first = {});
 
@@ -39,7 +40,8 @@ class StripScene {
   const std::vector<Shown>& shown() const { return shown_; }
   const std::vector<Mark>& marks() const { return marks_; }
 
-  // The thing under a point, the smallest first, small ones a little generously (`reach`); else the wall; else none.
+  // The thing under a point, the smallest first, small ones a little generously (`reach`); else the wall;
+  // else none.
   ElementId thingAt(Point, Length reach) const;
   // Where a thing is drawn on its own wall, else where it is drawn first; where a wall is. nullopt: nowhere.
   std::optional<Box> boxOf(const ElementId&) const;

@@ -159,8 +159,8 @@ void StripSelect::openDimension(int index, const QString& initial) {
   if (index < 0 || index >= static_cast<int>(dims.size())) return;
   const StripDimension dim = dims[static_cast<std::size_t>(index)];
   active_dimension_ = index;
-  // The session's drag stays open, so that the typed figure becomes its one step; the strip ends it when the entry
-  // closes.
+  // The session's drag stays open, so that the typed figure becomes its one step; the strip ends it when the
+  // entry closes.
   drag_.reset();
   pressed_at_.reset();
   auto take = [this, dim](Length wanted) {
@@ -190,7 +190,8 @@ bool StripSelect::nudgeBy(QKeyEvent* event) {
     const WallSnapped place =
         snapOnWall(layout, *box, {box->middle() + step * dx, box->centreHeight() + step * dy}, exact);
     const bool over = place.wall != box->wall;
-    const Length by = over ? Length{} : place.middle - box->middle(), up = dy == 0 ? Length{} : place.bottom - box->low;
+    const Length by = over ? Length{} : place.middle - box->middle(),
+                 up = dy == 0 ? Length{} : place.bottom - box->low;
     box->left += by, box->right += by, box->low += up, box->high += up;
     putBox(put, layout, *box);
   }
@@ -259,9 +260,11 @@ QString StripSelect::hint() const {
   const Session& session = context_.session();
   if (context_.scene().empty()) return {};
   if (session.selection().empty())
-    return QObject::tr("Drag to move · Tab goes from thing to thing · Ctrl and wheel zoom · middle button moves the strip");
-  return QObject::tr("Type a number to set the marked distance (D: next one) · arrows nudge · Shift: no snapping · "
-                     "Del removes");
+    return QObject::tr(
+        "Drag to move · Tab goes from thing to thing · Ctrl and wheel zoom · middle button moves the strip");
+  return QObject::tr(
+      "Type a number to set the marked distance (D: next one) · arrows nudge · Shift: no snapping · "
+      "Del removes");
 }
 
 }  // namespace elbowroom::ui

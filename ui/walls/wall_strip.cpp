@@ -65,15 +65,17 @@ WallStrip::~WallStrip() = default;
 void WallStrip::placeMap() {
   const double width = scene_.drawing().bounds.high.x.inches() * map_.px_per_inch;
   const double spare = std::max(0.0, (viewport()->width() - 2 * kPad - width) / 2);
-  map_.origin = QPointF(kPad + spare - horizontalScrollBar()->value(),
-                        kPad + scene_.drawing().bounds.high.y.inches() * map_.px_per_inch - verticalScrollBar()->value());
+  map_.origin = QPointF(
+      kPad + spare - horizontalScrollBar()->value(),
+      kPad + scene_.drawing().bounds.high.y.inches() * map_.px_per_inch - verticalScrollBar()->value());
 }
 
 void WallStrip::redraw() {
   const Length ceiling = session_.option().room.ceiling.height.value_or(96_in);
   // Text keeps its size on screen, so the walls get the height that two lines of it leave.
   const double text_px = stripTextMm(layers_->layers()) * kPxPerMm;
-  const double fit = std::max(0.3, (viewport()->height() - 2 * kPad - text_px) / std::max(12.0, ceiling.inches()));
+  const double fit =
+      std::max(0.3, (viewport()->height() - 2 * kPad - text_px) / std::max(12.0, ceiling.inches()));
   const double px_before = map_.px_per_inch;
   map_.px_per_inch = fit * zoom_;
   style_.mm = Length::fromInches(kPxPerMm / map_.px_per_inch);
@@ -84,7 +86,8 @@ void WallStrip::redraw() {
   const QPointF origin_before = map_.origin;
   arrange();
   placeMap();
-  if (px_before != map_.px_per_inch || origin_before != map_.origin || scene_.empty()) return viewport()->update();
+  if (px_before != map_.px_per_inch || origin_before != map_.origin || scene_.empty())
+    return viewport()->update();
   for (std::size_t wall : changed) viewport()->update(rectOfWall(wall));
   updateChosen();
 }
@@ -116,7 +119,8 @@ void WallStrip::scrollContentsBy(int, int) {
 QRect WallStrip::rectOfWall(std::size_t index) const {
   const StripWall& wall = scene_.drawing().walls[index];
   const double left = map_.toPx({wall.x, {}}).x(), right = map_.toPx({wall.x + wall.length, {}}).x();
-  return QRect(static_cast<int>(left) - kAround, 0, static_cast<int>(right - left) + 2 * kAround, viewport()->height());
+  return QRect(static_cast<int>(left) - kAround, 0, static_cast<int>(right - left) + 2 * kAround,
+               viewport()->height());
 }
 
 void WallStrip::updateChosen() {
@@ -234,8 +238,9 @@ void WallStrip::paintEvent(QPaintEvent* event) {
     const auto& walls = scene_.drawing().walls;
     for (const StripWall& wall : walls)
       if (session_.selection().contains(wall.id))
-        painter.fillRect(QRectF(map_.toPx({wall.x, scene_.drawing().ceiling}), map_.toPx({wall.x + wall.length, {}})),
-                         l.chosen);
+        painter.fillRect(
+            QRectF(map_.toPx({wall.x, scene_.drawing().ceiling}), map_.toPx({wall.x + wall.length, {}})),
+            l.chosen);
     draw(painter, scene_.common());
     for (std::size_t i = 0; i < walls.size(); ++i)
       if (rectOfWall(i).intersects(event->rect())) draw(painter, scene_.listOf(i));
@@ -257,7 +262,8 @@ void WallStrip::paintSelection(QPainter& painter) {
   painter.setBrush(Qt::NoBrush);
   for (const StripScene::Shown& each : scene_.shown())
     if (session_.selection().contains(each.id))
-      painter.drawRect(QRectF(map_.toPx(each.box.low), map_.toPx(each.box.high)).normalized().adjusted(-1, -1, 1, 1));
+      painter.drawRect(
+          QRectF(map_.toPx(each.box.low), map_.toPx(each.box.high)).normalized().adjusted(-1, -1, 1, 1));
 }
 
 void WallStrip::paintLit(QPainter& painter) {
@@ -270,7 +276,8 @@ void WallStrip::paintLit(QPainter& painter) {
       painter.drawRect(QRectF(map_.toPx(box->low), map_.toPx(box->high)).normalized().adjusted(-3, -3, 3, 3));
   for (const StripScene::Mark& mark : scene_.marks())
     if (mark.finding == lit)
-      painter.drawEllipse(QRectF(map_.toPx(mark.box.low), map_.toPx(mark.box.high)).normalized().adjusted(-4, -4, 4, 4));
+      painter.drawEllipse(
+          QRectF(map_.toPx(mark.box.low), map_.toPx(mark.box.high)).normalized().adjusted(-4, -4, 4, 4));
 }
 
 // Where a remedy would put a thing on its wall.
@@ -286,7 +293,8 @@ void WallStrip::paintPreview(QPainter& painter) {
     for (const auto& wall : scene_.drawing().walls) {
       if (wall.id != item->wall) continue;
       const Point low{wall.x + item->along - item->width / 2, item->bottom};
-      painter.drawRect(QRectF(map_.toPx(low), map_.toPx(low + Vector{item->width, item->height})).normalized());
+      painter.drawRect(
+          QRectF(map_.toPx(low), map_.toPx(low + Vector{item->width, item->height})).normalized());
     }
   }
 }
@@ -320,7 +328,9 @@ void WallStrip::showSelected() {
   viewport()->update();
 }
 
-Pointer WallStrip::pointerAt(QPointF px, Qt::KeyboardModifiers keys) const { return {map_.toPlan(px), px, keys}; }
+Pointer WallStrip::pointerAt(QPointF px, Qt::KeyboardModifiers keys) const {
+  return {map_.toPlan(px), px, keys};
+}
 
 bool WallStrip::undoOwnStep() { return tool_->undo(); }
 
@@ -345,7 +355,8 @@ void WallStrip::autoScroll(QPointF at) {
   constexpr double kEdge = 24;
   const double over = at.x() < kEdge ? at.x() - kEdge : std::max(0.0, at.x() - (viewport()->width() - kEdge));
   if (over != 0)
-    horizontalScrollBar()->setValue(horizontalScrollBar()->value() + static_cast<int>(std::clamp(over, -24.0, 24.0)));
+    horizontalScrollBar()->setValue(horizontalScrollBar()->value() +
+                                    static_cast<int>(std::clamp(over, -24.0, 24.0)));
 }
 
 void WallStrip::mousePressEvent(QMouseEvent* event) {
@@ -404,8 +415,10 @@ void WallStrip::wheelEvent(QWheelEvent* event) {
   const QPoint angle = event->angleDelta();
   const int turned = angle.y() != 0 ? angle.y() : angle.x();
   event->accept();
-  if (event->modifiers() & Qt::ControlModifier) return zoomBy(std::pow(1.15, turned / 120.0), event->position());
-  const bool up = verticalScrollBar()->maximum() > 0 && angle.y() != 0 && !(event->modifiers() & Qt::ShiftModifier);
+  if (event->modifiers() & Qt::ControlModifier)
+    return zoomBy(std::pow(1.15, turned / 120.0), event->position());
+  const bool up =
+      verticalScrollBar()->maximum() > 0 && angle.y() != 0 && !(event->modifiers() & Qt::ShiftModifier);
   QScrollBar* bar = up ? verticalScrollBar() : horizontalScrollBar();
   bar->setValue(bar->value() - turned / 2);
 }
@@ -423,7 +436,8 @@ bool WallStrip::focusNextPrevChild(bool next) {
   if (in_header || tool_ != &select_ || scene_.empty() || entry_->isVisible())
     return QAbstractScrollArea::focusNextPrevChild(next);
   const std::vector<ElementId> order = scene_.inOrder();
-  if (session_.selection().size() == 1 && *session_.selection().begin() == (next ? order.back() : order.front())) {
+  if (session_.selection().size() == 1 &&
+      *session_.selection().begin() == (next ? order.back() : order.front())) {
     session_.select({});
     return QAbstractScrollArea::focusNextPrevChild(next);
   }

@@ -1,5 +1,5 @@
-// All walls unrolled left to right under the plan: select, drag, resize, type, place. Shares the plan's selection
-// and its lit finding.
+// All walls unrolled left to right under the plan: select, drag, resize, type, place. Shares the plan's
+// selection and its lit finding.
 #pragma once
 
 #include <QAbstractScrollArea>

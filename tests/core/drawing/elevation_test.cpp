@@ -1,5 +1,5 @@
-// One wall as an elevation: where things are drawn, what is written beside them, and that every kind has a sign
-// of its own.
+// One wall as an elevation: where things are drawn, what is written beside them, and that every kind has a
+// sign of its own.
 #include <gtest/gtest.h>
 
 #include <algorithm>
@@ -19,7 +19,8 @@ using testing::planOf;
 
 constexpr StripLayers kAll{true, true, true, true, true};
 
-// 96 x 60, studs at 8, 24, 40, ... on the vanity's wall; the ceiling falls toward wall e from 96 to 60 in over 36 in.
+// 96 x 60, studs at 8, 24, 40, ... on the vanity's wall; the ceiling falls toward wall e from 96 to 60 in
+// over 36 in.
 constexpr const char* kRoom = R"json({
  "format": "elbowroom-plan", "version": 1, "unit": "in", "title": "Elevations (invented example)",
  "books": ["us-residential", "us-electrical"], "people": [ {"name": "Ada", "stature": 74} ],
@@ -28,9 +29,11 @@ constexpr const char* kRoom = R"json({
      "walls": [ {"id": "n", "from": [0,60], "thickness": 4.5, "studs": {"first": 8, "spacing": 16}},
                 {"id": "e", "from": [96,60], "thickness": 4.5}, {"id": "s", "from": [96,0], "thickness": 4.5},
                 {"id": "w", "from": [0,0], "thickness": 4.5} ]},
-   "openings": [], "fixtures": [ {"id": "v", "kind": "vanity", "wall": "n", "along": 30, "width": 36, "depth": 21,
+   "openings": [], "fixtures": [
+                {"id": "v", "kind": "vanity", "wall": "n", "along": 30, "width": 36, "depth": 21,
        "height": 34, "basins": 1} ],
-   "on_walls": [ {"id": "m", "kind": "mirror", "wall": "n", "along": 30, "bottom": 40, "width": 30, "height": 36},
+   "on_walls": [ {"id": "m", "kind": "mirror", "wall": "n", "along": 30, "bottom": 40, "width": 30,
+                "height": 36},
                  {"id": "r", "kind": "receptacle", "wall": "n", "along": 52, "bottom": 41.75, "width": 2.75,
                   "height": 4.5} ] } ] })json";
 
@@ -54,7 +57,8 @@ bool has(const std::vector<std::string>& texts, const std::string& words) {
 std::vector<LinePrim> linesOf(const DisplayList& list, Role role) {
   std::vector<LinePrim> lines;
   for (const DrawItem& item : list)
-    if (const auto* line = std::get_if<LinePrim>(&item.prim); line && item.role == role) lines.push_back(*line);
+    if (const auto* line = std::get_if<LinePrim>(&item.prim); line && item.role == role)
+      lines.push_back(*line);
   return lines;
 }
 
@@ -88,8 +92,10 @@ TEST(WallSymbols, EveryKindHasOneOfItsOwn) {
     for (const DrawItem& item : list) {
       all += std::to_string(item.prim.index());
       const Box box = boundsOf(DisplayList{item});
-      for (const Length l : {box.low.x, box.low.y, box.high.x, box.high.y}) all += " " + std::to_string(l.nm());
-      if (const auto* poly = std::get_if<PolyPrim>(&item.prim)) all += " p" + std::to_string(poly->points.size());
+      for (const Length l : {box.low.x, box.low.y, box.high.x, box.high.y})
+        all += " " + std::to_string(l.nm());
+      if (const auto* poly = std::get_if<PolyPrim>(&item.prim))
+        all += " p" + std::to_string(poly->points.size());
       if (const auto* line = std::get_if<LinePrim>(&item.prim)) all += line->a.x < line->b.x ? " /" : " \\";
     }
     return all;

@@ -1,6 +1,6 @@
-// Bands of heights that serve everybody named, by hand-computed cases. Ratios as core/people/body.h has them from
-// ANSUR II: eye 0.935 S, elbow 0.617 S; a counter is worked at 2 to 4 in below the elbow; a mirror reaches from
-// halfway between eye and crown to halfway between eye and elbow (optics).
+// Bands of heights that serve everybody named, by hand-computed cases. Ratios as core/people/body.h has them
+// from ANSUR II: eye 0.935 S, elbow 0.617 S; a counter is worked at 2 to 4 in below the elbow; a mirror
+// reaches from halfway between eye and crown to halfway between eye and elbow (optics).
 #include "core/drawing/serving_bands.h"
 
 #include <gtest/gtest.h>
@@ -16,14 +16,18 @@ using testing::planOf;
 // Statures 75 and 63 in. A mirror 36 in high, a vanity under it.
 std::string room(const std::string& people, int mirror_height, const std::string& more = "") {
   return R"json({ "format": "elbowroom-plan", "version": 1, "unit": "in", "title": "Bands (invented example)",
- "books": ["comfort"], "people": [)json" + people + R"json(],
+ "books": ["comfort"], "people": [)json" +
+         people + R"json(],
  "options": [ {"name": "As found",
    "room": {"ceiling": {"height": 96},
      "walls": [ {"id": "n", "from": [0,60], "thickness": 4.5}, {"id": "e", "from": [96,60], "thickness": 4.5},
-                {"id": "s", "from": [96,0], "thickness": 4.5}, {"id": "w", "from": [0,0], "thickness": 4.5} ]},
-   "openings": [], "fixtures": [ {"id": "v", "kind": "vanity", "wall": "n", "along": 48, "width": 36, "depth": 21,
+                {"id": "s", "from": [96,0], "thickness": 4.5},
+                {"id": "w", "from": [0,0], "thickness": 4.5} ]},
+   "openings": [], "fixtures": [
+                {"id": "v", "kind": "vanity", "wall": "n", "along": 48, "width": 36, "depth": 21,
        "height": 34, "basins": 1} ],
-   "on_walls": [ {"id": "m", "kind": "mirror", "wall": "n", "along": 48, "bottom": 40, "width": 30, "height": )json" +
+   "on_walls": [ {"id": "m", "kind": "mirror", "wall": "n", "along": 48, "bottom": 40, "width": 30,
+                "height": )json" +
          std::to_string(mirror_height) + more + "} ] } ] }";
 }
 constexpr const char* kTwo = R"({"name": "Tall", "stature": 75}, {"name": "Short", "stature": 63})";
@@ -40,7 +44,8 @@ TEST(ServingBands, AMirrorsLowerEdgeForTheTallAndTheShort) {
   const auto bands = servingBands(layout, 0);
   const ServingBand* mirror = bandOf(bands, "m");
   ASSERT_TRUE(mirror && mirror->all);
-  // Top for the tall one: (0.935 x 75 + 75) / 2 = 72.5625; less 36. Waist of the short one: (58.905 + 38.871) / 2.
+  // Top for the tall one: (0.935 x 75 + 75) / 2 = 72.5625; less 36. Waist of the short one: (58.905 + 38.871)
+  // / 2.
   EXPECT_NEAR(mirror->all->low.inches(), 36.5625, 1e-3);
   EXPECT_NEAR(mirror->all->high.inches(), 48.888, 1e-3);
 }
@@ -96,7 +101,8 @@ int count(const DisplayList& list, bool hatched) {
 
 bool says(const DisplayList& list, const std::string& words) {
   for (const DrawItem& item : list)
-    if (const auto* text = std::get_if<TextPrim>(&item.prim); text && text->text.find(words) != std::string::npos)
+    if (const auto* text = std::get_if<TextPrim>(&item.prim);
+        text && text->text.find(words) != std::string::npos)
       return true;
   return false;
 }

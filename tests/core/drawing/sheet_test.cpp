@@ -117,7 +117,8 @@ TEST(Sheets, ElevationsAreReadableWithEveryLayer) {
       for (std::size_t option = 0; option < named.plan.options.size(); ++option) {
         const Layout layout = deriveLayout(named.plan, option);
         for (const Paper paper : {Paper::letter, Paper::a3}) {
-          SheetInfo info{"2026-01-31", paper, {true, true, true, true, true}, {false, true, false, false, false, false}};
+          SheetInfo info{
+              "2026-01-31", paper, {true, true, true, true, true}, {false, true, false, false, false, false}};
           for (const Sheet& sheet : makeSheets(layout, Report{}, info)) {
             ++seen;
             expectReadable(sheet, named.name + "/" + std::to_string(option) + "/" + sheet.name);
@@ -141,7 +142,8 @@ TEST(Sheets, EveryWallHasItsElevation) {
         EXPECT_TRUE(sheet.scale.has_value()) << named.name << " " << sheet.name;
       }
     for (const WallFrame& wall : layout.walls)
-      EXPECT_NE(all.find(" " + wall.id.text + " "), std::string::npos) << named.name << ": " << wall.id.text << all;
+      EXPECT_NE(all.find(" " + wall.id.text + " "), std::string::npos)
+          << named.name << ": " << wall.id.text << all;
   }
 }
 
@@ -151,7 +153,8 @@ TEST(Sheets, ThePlanNamesEveryWall) {
     for (std::size_t option = 0; option < named.plan.options.size(); ++option) {
       const Sheet plan = sheetsOf(named.plan, option, Paper::letter).front();
       for (const WallFrame& wall : deriveLayout(named.plan, option).walls)
-        EXPECT_TRUE(says(plan, "Wall " + wall.id.text + " ")) << named.name << " " << option << " " << wall.id.text;
+        EXPECT_TRUE(says(plan, "Wall " + wall.id.text + " "))
+            << named.name << " " << option << " " << wall.id.text;
     }
   }
 }
@@ -162,7 +165,8 @@ TEST(Sheets, NothingIsCutShortInTheSamples) {
     for (std::size_t option = 0; option < named.plan.options.size(); ++option)
       for (const Sheet& sheet : sheetsOf(named.plan, option, Paper::letter))
         for (const TextPrim* text : textsOf(sheet.content))
-          EXPECT_FALSE(text->text.ends_with("\u2026")) << named.name << " " << sheet.name << ": " << text->text;
+          EXPECT_FALSE(text->text.ends_with("\u2026"))
+              << named.name << " " << sheet.name << ": " << text->text;
   }
 }
 
@@ -177,18 +181,20 @@ TEST(Sheets, WhatShowsItsSideIsNamed) {
   }
 }
 
-// Family bath: the fan's centre stands at (56, 86) in a room of 120 by 108 in, walls n (y = 108) and w (x = 0).
+// Family bath: the fan's centre stands at (56, 86) in a room of 120 by 108 in, walls n (y = 108) and w (x =
+// 0).
 TEST(Sheets, TheScheduleSaysWhereThingsOnTheCeilingAre) {
   for (const NamedPlan& named : allPlans()) {
     if (named.name.find("family-walls") == std::string::npos) continue;
     bool found = false;
-    for (const Sheet& sheet : sheetsOf(named.plan, 1, Paper::letter)) found |= says(sheet, "22\" from wall n, 56\" from wall w");
+    for (const Sheet& sheet : sheetsOf(named.plan, 1, Paper::letter))
+      found |= says(sheet, "22\" from wall n, 56\" from wall w");
     EXPECT_TRUE(found);
   }
 }
 
-// Boxes at 66 and 37 in of a mirror from 30 to 102 in, 38 to 96 in: holes at 36 and 7 in from its left edge; centres at
-// 63 in, 25 in above its lower edge.
+// Boxes at 66 and 37 in of a mirror from 30 to 102 in, 38 to 96 in: holes at 36 and 7 in from its left edge;
+// centres at 63 in, 25 in above its lower edge.
 TEST(Sheets, AMirrorsOrderSaysWhereItsHolesAre) {
   const Result<Plan> plan = loadPlan(std::string(SOURCE_DIR) + "/samples/family-walls.elbowroom");
   ASSERT_TRUE(plan.ok());
@@ -243,7 +249,8 @@ TEST(Sheets, EveryFindingThatIsNotClearIsListedWithItsFigures) {
   }
   int listed = 0;
   for (const Finding& finding : report.findings) {
-    if (finding.outcome == Outcome::clear || finding.outcome == Outcome::failed || onlyWished(finding)) continue;
+    if (finding.outcome == Outcome::clear || finding.outcome == Outcome::failed || onlyWished(finding))
+      continue;
     ++listed;
     const FindingText text = textOf(finding, layout.option, plan.unit);
     EXPECT_NE(all.find(text.headline), std::string::npos) << text.headline;
