@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <optional>
 
 #include "core/base/length_text.h"
 #include "core/drawing/elevation_parts.h"
@@ -147,22 +148,30 @@ DisplayList labelPeopleLines(const Layout& layout, std::size_t wall, double x, C
   Pen pen(elevationFrame(), layout.walls[wall].id);
   for (const BodyLevel& level : levelsOn(layout, wall, style.unit)) {
     const double a = level.from, b = level.to;
-    // Beside the line, else on it, wherever no other text stands.
-    bool placed = false;
-    for (const double up : {0.0, 1.7, -1.7}) {
-      for (const double at : {b + 0.8 * mm, a - 0.8 * mm, a + 1 * mm, b - 1 * mm, (a + b) / 2}) {
-        if (placed) continue;
-        TextPrim text = layerText(level.words, x + at, level.y + up * mm, style);
-        const bool left = at < a || (at <= b && at > (a + b) / 2 + 1e-9);
-        text.h = at == (a + b) / 2 ? AnchorH::centre : left ? AnchorH::right : AnchorH::left;
-        const Box box = textBounds(text);
-        if (box.low.x.inches() < x || box.high.x.inches() > x + length) continue;
-        if (taken.costOf(box, kTextOverText) >= kTextOverText) continue;
-        taken.addText(box);
-        pen.add(Role::person, text);
-        placed = true;
-      }
+    struct Spot {
+      double at, up;
+      AnchorH h;
+    };
+    std::vector<Spot> spots{{b + 0.8 * mm, 0, AnchorH::left}, {a - 0.8 * mm, 0, AnchorH::right}};
+    for (const double up : {1.6, -1.6, 0.0}) {
+      spots.push_back({a + 1 * mm, up, AnchorH::left});
+      spots.push_back({b - 1 * mm, up, AnchorH::right});
+      spots.push_back({(a + b) / 2, up, AnchorH::centre});
     }
+    // Beside the line, else over or under it, else on it: where least else is, and never on other words.
+    double least = kTextOverText;
+    std::optional<TextPrim> best;
+    for (std::size_t i = 0; i < spots.size(); ++i) {
+      TextPrim text = layerText(level.words, x + spots[i].at, level.y + spots[i].up * mm, style);
+      text.h = spots[i].h;
+      const Box box = textBounds(text);
+      if (box.low.x.inches() < x || box.high.x.inches() > x + length) continue;
+      const double cost = 2 * static_cast<double>(i) + taken.costOf(box, least);
+      if (cost < least) least = cost, best = text;
+    }
+    if (!best) continue;
+    taken.addText(grown(textBounds(*best), style.mm.scaled(0.5)));
+    pen.add(Role::person, *best);
   }
   return pen.take();
 }

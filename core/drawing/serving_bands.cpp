@@ -65,7 +65,7 @@ std::string wordsOf(const ServingBand& band, Unit unit) {
     const std::string low = lengthText(h.low, unit), high = lengthText(h.high, unit);
     return low == high ? low : low + " to " + high;
   };
-  if (!band.all) return "no " + band.what + " serves all";
+  if (!band.all) return "no height serves all";
   return band.what + " for all: " + stretch(*band.all);
 }
 
@@ -162,7 +162,7 @@ DisplayList labelServingBands(const Layout& layout, std::size_t wall, double x, 
       if (cost < least) least = cost, best = text;
     }
     if (!best) continue;
-    taken.addText(textBounds(*best));
+    taken.addText(grown(textBounds(*best), style.mm.scaled(0.5)));
     list.push_back({*best, Role::person, layout.walls[wall].id});
   }
   return list;

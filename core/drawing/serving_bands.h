@@ -25,7 +25,7 @@ std::vector<ServingBand> servingBands(const Layout&, std::size_t wall);
 // Beside the thing a hatched bar from the lowest to the highest that serves all; where none serves all, an
 // outline of what is wanted, crossed out.
 DisplayList drawServingBands(const Layout&, std::size_t wall, double x, const DrawStyle&);
-// "all: lower edge 36\" to 38\"", "none serves all: eyes ..."; where they find room clear of `taken`.
+// "lower edge for all: 36\" to 38\"", "no height serves all"; where they find room clear of `taken`.
 DisplayList labelServingBands(const Layout&, std::size_t wall, double x, Clutter& taken, const LabelRound&,
                               const DrawStyle&);
 

@@ -119,7 +119,7 @@ TEST(ServingBands, StripAndElevationDrawThemWithThePeople) {
     EXPECT_EQ(count(list, true), 1);   // the mirror's band
     EXPECT_EQ(count(list, false), 2);  // the rim's cross
     EXPECT_TRUE(says(list, "lower edge for all: 3'-0 9/16\" to 4'-0 7/8\""));
-    EXPECT_TRUE(says(list, "no rim serves all"));
+    EXPECT_TRUE(says(list, "no height serves all"));
   }
   EXPECT_EQ(count(drawWallStrip(layout, style, {}).list, true), 0);
 }
