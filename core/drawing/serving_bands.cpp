@@ -129,7 +129,12 @@ DisplayList drawServingBands(const Layout& layout, std::size_t wall, double x, c
 DisplayList labelServingBands(const Layout& layout, std::size_t wall, double x, Clutter& taken,
                               const LabelRound& round, const DrawStyle& style) {
   DisplayList list;
-  const Length left = Length::fromInches(x), right = left + layout.walls[wall].length;
+  // Words that are asked for may reach over the next wall.
+  Length left = Length::fromInches(x), right = left + layout.walls[wall].length;
+  if (round.first) {
+    left = right = {};
+    for (const WallFrame& each : layout.walls) right += each.length;
+  }
   const Length top = ceilingLineOf(layout, wall).highest(), pad = style.mm.scaled(0.7);
   for (const ServingBand& band : servingBands(layout, wall)) {
     if (!round.takes(band.item)) continue;
@@ -144,14 +149,20 @@ DisplayList labelServingBands(const Layout& layout, std::size_t wall, double x, 
       Point at;
       AnchorH h;
     };
-    const Spot spots[] = {{{box.high.x + pad, middle}, AnchorH::left},
-                          {{box.low.x - pad, middle}, AnchorH::right},
-                          {{(box.low.x + box.high.x) / 2, under}, AnchorH::centre},
-                          {{(box.low.x + box.high.x) / 2, over}, AnchorH::centre},
-                          {{box.low.x, under}, AnchorH::left},
-                          {{box.low.x, over}, AnchorH::left},
-                          {{box.high.x, under}, AnchorH::right},
-                          {{box.high.x, over}, AnchorH::right}};
+    const Length centre = (box.low.x + box.high.x) / 2;
+    std::vector<Spot> spots{{{box.high.x + pad, middle}, AnchorH::left},
+                            {{box.low.x - pad, middle}, AnchorH::right}};
+    for (const Length y : {under, over}) {
+      spots.push_back({{centre, y}, AnchorH::centre});
+      spots.push_back({{box.low.x, y}, AnchorH::left});
+      spots.push_back({{box.high.x, y}, AnchorH::right});
+    }
+    for (double away = 3.2; round.first && away < 26; away += 1.6) {
+      for (const double way : {-away, away}) {
+        spots.push_back({{box.high.x + pad, middle + style.mm.scaled(way)}, AnchorH::left});
+        spots.push_back({{box.low.x - pad, middle + style.mm.scaled(way)}, AnchorH::right});
+      }
+    }
     double least = kTextOverText;
     std::optional<TextPrim> best;
     for (const Spot& spot : spots) {

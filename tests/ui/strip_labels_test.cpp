@@ -129,6 +129,15 @@ TEST(StripLabels, WhatIsPointedAtSaysItsHeight) {
     expectNoOverlap(strip, std::string("pointing at ") + id);
   }
   EXPECT_GT(hidden, 0);  // or nothing was crowded
+  // The mirror's lower edge for the three of the sample: 72 in wide, 58 high.
+  const auto tells = [&](const std::string& part) {
+    for (const Word& word : wordsOn(strip.scene()))
+      if (word.text.find(part) != std::string::npos) return true;
+    return false;
+  };
+  point(strip.placeOf({"m"}).center() + QPointF(0, 20));
+  EXPECT_TRUE(tells("lower edge for all"));
+  expectNoOverlap(strip, "pointing at the mirror");
 }
 
 }  // namespace
