@@ -32,6 +32,26 @@ struct Link {
   Pinch pinch;
 };
 
+// Where a concave function is greatest.
+template <typename Function>
+double topOf(Function f, double low, double high) {
+  for (int k = 0; k < 60; ++k) {
+    const double third = (high - low) / 3;
+    if (f(low + third) < f(high - third))
+      low += third;
+    else
+      high -= third;
+  }
+  return (low + high) / 2;
+}
+// The same for one at most quadratic, by three of its values.
+template <typename Function>
+double topOfQuadratic(Function f, double from, double to) {
+  const double a = f(from), m = f((from + to) / 2), b = f(to), bend = a - 2 * m + b;
+  if (bend >= 0) return a > b ? from : to;
+  return from + (to - from) * std::clamp(0.5 + (a - b) / (4 * bend), 0.0, 1.0);
+}
+
 // The ridges with stops for every given point.
 class Ways {
  public:
@@ -112,24 +132,26 @@ class Ways {
         const Vec to_site = at - edge.site_a[corner], to_p = at - p;
         return dot(to_site, to_site) - dot(to_p, to_p);
       };
-      double low = edge.s_from, high = edge.s_to;
-      for (int k = 0; k < 60; ++k) {
-        const double third = (high - low) / 3;
-        if (spare(low + third) < spare(high - third))
-          low += third;
-        else
-          high -= third;
-      }
-      const double top = (low + high) / 2;
-      for (const double end : {edge.s_from, edge.s_to}) {
-        if ((spare(end) >= 0) == (spare(top) >= 0)) continue;
-        double in = spare(end) >= 0 ? end : top, out = spare(end) >= 0 ? top : end;
+      const auto addChange = [&](double in, double out) {
         for (int k = 0; k < 50; ++k) {
           const double middle = (in + out) / 2;
           (spare(middle) >= 0 ? in : out) = middle;
         }
         nodes.push_back(addStop(e, in));
+      };
+      const double at_from = spare(edge.s_from), at_to = spare(edge.s_to);
+      if (at_from >= 0 && at_to >= 0) continue;
+      if (at_from >= 0 || at_to >= 0) {
+        addChange(at_from >= 0 ? edge.s_from : edge.s_to, at_from >= 0 ? edge.s_to : edge.s_from);
+        continue;
       }
+      // Radius and distance change by at most the way gone.
+      if (corner < 0 && (at_from + at_to) / 2 + norm(to.at - from.at) < 0) continue;
+      const double top = corner < 0 ? topOf(spare, edge.s_from, edge.s_to)
+                                    : topOfQuadratic(spare, edge.s_from, edge.s_to);
+      if (spare(top) < 0) continue;
+      addChange(top, edge.s_from);
+      addChange(top, edge.s_to);
     }
   }
 
