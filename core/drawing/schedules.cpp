@@ -154,6 +154,38 @@ void fixtures(TablePages& pages, const Layout& layout, Unit unit) {
   pages.end();
 }
 
+void wallThings(TablePages& pages, const Layout& layout, Unit unit) {
+  if (layout.on_walls.empty()) return;
+  pages.heading("On the walls");
+  pages.begin({{"What", 2.2},
+               {"Kind", 1.8},
+               {"Width \u00d7 height", 1.9},
+               {"Depth", 1.2},
+               {"Lower edge", 1.1},
+               {"Status", 1},
+               {"Wall", 0.8},
+               {"Centre from wall ends", 2.8}});
+  for (const PlacedWallItem& placed : layout.on_walls) {
+    const WallItem& item = placed.item;
+    const WallKindInfo* info = findWallKind(item.kind);
+    std::string place = "-", depth = item.depth ? inUnit(*item.depth, unit) : "not stated";
+    if (placed.wall >= 0) {
+      const Length centre = (placed.from + placed.to) / 2,
+                   length = layout.walls[static_cast<std::size_t>(placed.wall)].length;
+      place = inUnit(centre, unit) + " left, " + inUnit(length - centre, unit) + " right";
+    }
+    pages.row({{subjectName(layout.option, item.id), item.person.empty() ? "" : "for " + item.person, true},
+               {info ? std::string(info->label) : item.kind, ""},
+               {times(item.width, item.height, unit), ""},
+               {placed.recessed ? depth + " into it" : depth, ""},
+               {inUnit(placed.bottom, unit), ""},
+               {std::string(labelOf(item.status)), ""},
+               {wallName(layout, placed.wall), ""},
+               {place, ""}});
+  }
+  pages.end();
+}
+
 // The nearest wall, and the nearest of those that stand across it: what one measures a place on the ceiling
 // from.
 std::string fromWalls(const Layout& layout, Point at, Unit unit) {
@@ -203,6 +235,7 @@ std::vector<PageContent> schedulePages(const Layout& layout, Paper paper) {
   doors(pages, layout, unit);
   windows(pages, layout, unit);
   fixtures(pages, layout, unit);
+  wallThings(pages, layout, unit);
   ceilings(pages, layout, unit);
   return pages.take();
 }

@@ -49,8 +49,8 @@ struct SheetInfo {
 };
 // Sheet 1: the dimensioned plan with north mark, scale bar, door and fixture labels and title block; no
 // findings are drawn over its dimensions. Then every wall as an elevation with what is on it, a cut sheet per
-// mirror, the backing, zones of wiring and order of works; the door, window and fixture schedules; the Wish
-// list once it is answered; the plan once more with findings, clear floor and the largest circle on it; and
+// mirror, the backing, zones of wiring and order of works; the schedules of doors, windows, fixtures and things
+// on walls and ceilings; the Wish list once it is answered; the plan once more with findings, clear floor and the largest circle on it; and
 // the findings list with measured, needed, source and grade, on as many sheets as they need. The whole
 // caution stands on every sheet's foot. Every text lies inside the frame and no two texts overlap
 // (tests/core/drawing holds this on all samples).

@@ -61,5 +61,17 @@ TEST(DoorSchedule, LeavesOtherRoughOpeningsToTheMaker) {
   EXPECT_EQ(count(texts, "32\""), 1) << "clear opening of a 36 in leaf";
 }
 
+// Centre 30 + 24 / 2 from the left end of a wall of 160 in: 42 and 118.
+TEST(WallSchedule, PlacesThings) {
+  RoomMaker room(160, 100);
+  WallItem mirror;
+  mirror.id = {"m1"}, mirror.kind = "mirror", mirror.wall = {"n"}, mirror.person = "Ada";
+  mirror.along = 42_in, mirror.bottom = 38_in, mirror.width = 24_in, mirror.height = 36_in;
+  room.option().on_walls.push_back(mirror);
+  const std::vector<std::string> texts = textsOf(room.layout());
+  for (const char* text : {"On the walls", "24\" \u00d7 36\"", "38\"", "42\" left, 118\" right", "for Ada"})
+    EXPECT_GE(count(texts, text), 1) << text;
+}
+
 }  // namespace
 }  // namespace elbowroom
