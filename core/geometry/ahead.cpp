@@ -4,30 +4,30 @@
 namespace elbowroom {
 namespace {
 
-using kernel::P;
+using kernel::Vec;
 
 constexpr double kRounding = 1e-7;
 
 // The strip in its own frame: x across it, y ahead of the front line.
 struct Strip {
-  P origin, across, forward;
+  Vec origin, across, forward;
   double low = 0, high = 0;       // usable width, the forgiven sides taken off
   double front_at = 0, lean = 0;  // the front line: y = front_at + lean * x
 
-  P local(P p) const {
+  Vec local(Vec p) const {
     const double x = kernel::dot(p - origin, across);
     return {x, kernel::dot(p - origin, forward) - front_at - lean * x};
   }
-  P world(P q) const { return origin + q.x * across + (q.y + front_at + lean * q.x) * forward; }
+  Vec world(Vec q) const { return origin + q.x * across + (q.y + front_at + lean * q.x) * forward; }
 };
 
 Strip stripOf(Segment front, Direction ahead) {
   const double n = std::hypot(ahead.x, ahead.y);
   Strip strip;
-  strip.origin = kernel::inInches(front.a);
-  strip.forward = n > 0 ? P{ahead.x / n, ahead.y / n} : P{1, 0};
+  strip.origin = kernel::toInches(front.a);
+  strip.forward = n > 0 ? Vec{ahead.x / n, ahead.y / n} : Vec{1, 0};
   strip.across = {strip.forward.y, -strip.forward.x};
-  const P end = strip.local(kernel::inInches(front.b));
+  const Vec end = strip.local(kernel::toInches(front.b));
   strip.low = std::min(0.0, end.x) + kContact.inches() + kRounding;
   strip.high = std::max(0.0, end.x) - kContact.inches() - kRounding;
   if (strip.low > strip.high) strip.low = strip.high = end.x / 2;
@@ -41,11 +41,11 @@ Strip stripOf(Segment front, Direction ahead) {
 
 struct Hit {
   double distance = HUGE_VAL;
-  P at;
+  Vec at;
 };
 
 // The part of the edge within the strip and ahead of contact; its nearest point.
-Hit nearestOn(P a, P b, const Strip& strip) {
+Hit nearestOn(Vec a, Vec b, const Strip& strip) {
   double from = 0, to = 1;
   const auto keep = [&](double at_a, double at_b) {  // the part where the value is >= 0
     if (at_a < 0 && at_b < 0) return from = 1, to = 0, void();
@@ -58,21 +58,21 @@ Hit nearestOn(P a, P b, const Strip& strip) {
   if (from > to) return {};
   const double slope = b.y - a.y;
   const double t = std::abs(slope) < 1e-9 ? (from + to) / 2 : slope > 0 ? from : to;
-  const P p = a + t * (b - a);
+  const Vec p = a + t * (b - a);
   return {p.y, p};
 }
 
 // A ring in the strip's frame and the box round it.
 struct LocalRing {
-  std::vector<P> points;
-  P low, high;
+  std::vector<Vec> points;
+  Vec low, high;
 
   void take(const Outline& outline, const Strip& strip) {
     points.clear();
     low = {HUGE_VAL, HUGE_VAL};
     high = {-HUGE_VAL, -HUGE_VAL};
     for (const Point& p : outline) {
-      const P q = strip.local(kernel::inInches(p));
+      const Vec q = strip.local(kernel::toInches(p));
       low = {std::min(low.x, q.x), std::min(low.y, q.y)};
       high = {std::max(high.x, q.x), std::max(high.y, q.y)};
       points.push_back(q);
@@ -81,14 +81,14 @@ struct LocalRing {
 };
 
 // Is the strip already blocked right at its front? `solid_inside`: the ring is solid, else its outside is.
-bool blockedAtFront(const std::vector<P>& ring, const Outline& outline, const Strip& strip, bool solid_inside,
-                    P* at) {
+bool blockedAtFront(const std::vector<Vec>& ring, const Outline& outline, const Strip& strip,
+                    bool solid_inside, Vec* at) {
   const double y = kContact.inches() + kRounding;
   thread_local std::vector<double> cuts;
   cuts.clear();
   bool inside = false;  // at the left end of the strip
   for (std::size_t i = 0, j = ring.size() - 1; i < ring.size(); j = i++) {
-    const P a = ring[j], b = ring[i];
+    const Vec a = ring[j], b = ring[i];
     if ((a.y > y) == (b.y > y)) continue;
     const double x = a.x + (y - a.y) / (b.y - a.y) * (b.x - a.x);
     if (x <= strip.low)
@@ -115,18 +115,31 @@ bool blockedAtFront(const std::vector<P>& ring, const Outline& outline, const St
   return false;
 }
 
+// Is the whole box beside the strip, behind its front or beyond `nearest`?
+bool boxMisses(const Box& box, const Strip& strip, double nearest) {
+  constexpr double kSure = 1e-6;
+  const Vec low = kernel::toInches(box.low), high = kernel::toInches(box.high);
+  const Vec middle = strip.local(0.5 * (low + high)), half = 0.5 * (high - low);
+  const Vec up = strip.forward - strip.lean * strip.across;
+  const double x = half.x * std::abs(strip.across.x) + half.y * std::abs(strip.across.y) + kSure;
+  const double y = half.x * std::abs(up.x) + half.y * std::abs(up.y) + kSure;
+  return middle.x + x < strip.low || middle.x - x > strip.high || middle.y + y < kContact.inches() ||
+         middle.y - y > nearest;
+}
+
 // `nearest`: what is known to be hit already; nothing beyond it is looked for.
 Hit firstHit(const Outline& outline, const Strip& strip, bool solid_inside, double nearest = HUGE_VAL) {
+  if (solid_inside && boxMisses(boundsOf(outline), strip, nearest)) return {};
   thread_local LocalRing ring;
   ring.take(outline, strip);
-  if (solid_inside && (ring.high.x < strip.low || ring.low.x > strip.high || ring.high.y < kContact.inches() ||
-                       ring.low.y > nearest)) {
+  if (solid_inside && (ring.high.x < strip.low || ring.low.x > strip.high ||
+                       ring.high.y < kContact.inches() || ring.low.y > nearest)) {
     return {};
   }
   Hit best;
   if (!solid_inside || ring.low.y <= kContact.inches() + kRounding)
     if (blockedAtFront(ring.points, outline, strip, solid_inside, &best.at)) return best.distance = 0, best;
-  const std::vector<P>& points = ring.points;
+  const std::vector<Vec>& points = ring.points;
   for (std::size_t i = 0, j = points.size() - 1; i < points.size(); j = i++) {
     const Hit hit = nearestOn(points[j], points[i], strip);
     if (hit.distance < best.distance) best = hit;

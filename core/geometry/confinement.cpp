@@ -9,7 +9,7 @@
 namespace elbowroom {
 namespace {
 
-using kernel::P;
+using kernel::Vec;
 
 constexpr double kEps = 1e-7;
 
@@ -33,7 +33,7 @@ void keep(double at_a, double at_b, double& from, double& to) {
 }
 
 // How far out the edge first stands across the space itself; `p` in (across, y).
-double acrossAt(P a, P b, double half) {
+double acrossAt(Vec a, Vec b, double half) {
   double from = 0, to = 1;
   keep(a.x + half, b.x + half, from, to);
   keep(half - a.x, half - b.x, from, to);
@@ -43,7 +43,7 @@ double acrossAt(P a, P b, double half) {
 }
 
 // The part of the edge with low <= y <= high and 0 <= gap < most; `p` in (gap, y).
-void addBeside(std::vector<Beside>& out, P a, P b, double high, double most) {
+void addBeside(std::vector<Beside>& out, Vec a, Vec b, double high, double most) {
   // An edge square to the flank only closes off others.
   if (std::abs(b.y - a.y) < kEps) return;
   double from = 0, to = 1;
@@ -53,7 +53,7 @@ void addBeside(std::vector<Beside>& out, P a, P b, double high, double most) {
   keep(a.x + kContact.inches(), b.x + kContact.inches(), from, to);
   keep(most - kEps - a.x, most - kEps - b.x, from, to);
   if (from > to) return;
-  P p = a + from * (b - a), q = a + to * (b - a);
+  Vec p = a + from * (b - a), q = a + to * (b - a);
   if (p.y > q.y) std::swap(p, q);
   out.push_back({p.y, q.y, std::max(0.0, p.x), std::max(0.0, q.x)});
 }
@@ -71,19 +71,19 @@ Flank flankOf(const std::vector<Beside>& things, double room_needed) {
 
 Confinement confinementOf(const FreeFloor& floor, const ApproachSpace& space, Length room_needed,
                           Length look) {
-  const P origin = kernel::inInches(space.back_center);
+  const Vec origin = kernel::toInches(space.back_center);
   const double n = std::hypot(space.outward.x, space.outward.y);
-  const P out = n > 0 ? P{space.outward.x / n, space.outward.y / n} : P{1, 0};
-  const P left{-out.y, out.x};  // of somebody who stands at the fixture and looks out
+  const Vec out = n > 0 ? Vec{space.outward.x / n, space.outward.y / n} : Vec{1, 0};
+  const Vec left{-out.y, out.x};  // of somebody who stands at the fixture and looks out
   const double half = space.width.inches() / 2, most = room_needed.inches();
   struct Local {
-    P a, b;
+    Vec a, b;
   };
   std::vector<Local> edges;
   double high = look.inches();
   const auto addRing = [&](const Outline& ring) {
     for (std::size_t i = 0, j = ring.size() - 1; i < ring.size(); j = i++) {
-      const P a = kernel::inInches(ring[j]) - origin, b = kernel::inInches(ring[i]) - origin;
+      const Vec a = kernel::toInches(ring[j]) - origin, b = kernel::toInches(ring[i]) - origin;
       edges.push_back(
           {{kernel::dot(a, left), kernel::dot(a, out)}, {kernel::dot(b, left), kernel::dot(b, out)}});
       high = std::min(high, acrossAt(edges.back().a, edges.back().b, half - 2 * kContact.inches()));

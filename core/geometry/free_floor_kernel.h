@@ -12,21 +12,16 @@
 #include <vector>
 
 #include "core/geometry/free_floor.h"
+#include "core/geometry/vec.h"
 
 namespace elbowroom::floor_kernel {
 
-struct Vec {
-  double x = 0, y = 0;
-};
-inline Vec operator+(Vec a, Vec b) { return {a.x + b.x, a.y + b.y}; }
-inline Vec operator-(Vec a, Vec b) { return {a.x - b.x, a.y - b.y}; }
-inline Vec operator*(double k, Vec a) { return {k * a.x, k * a.y}; }
-inline double dot(Vec a, Vec b) { return a.x * b.x + a.y * b.y; }
-inline double cross(Vec a, Vec b) { return a.x * b.y - a.y * b.x; }
-inline double norm(Vec a) { return std::sqrt(dot(a, a)); }
-
-inline Vec toInches(Point p) { return {p.x.inches(), p.y.inches()}; }
-inline Point toPoint(Vec p) { return {Length::fromInches(p.x), Length::fromInches(p.y)}; }
+using kernel::cross;
+using kernel::dot;
+using kernel::norm;
+using kernel::toInches;
+using kernel::toPoint;
+using kernel::Vec;
 
 struct Span {
   Vec a, d;            // from a to a + d

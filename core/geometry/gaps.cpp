@@ -6,15 +6,15 @@
 namespace elbowroom {
 namespace {
 
-using kernel::P;
+using kernel::Vec;
 
 // Rounding of a nanometre grid must not make a contact of exactly kContact an overlap.
 const double kForgiven = kContact.inches() + 1e-7;
 
 struct Nearest {
   double square = HUGE_VAL;
-  P from, to;
-  void offer(P a, P b) {
+  Vec from, to;
+  void offer(Vec a, Vec b) {
     const double s = kernel::dot(b - a, b - a);
     if (s < square) square = s, from = a, to = b;
   }
@@ -23,12 +23,54 @@ struct Nearest {
   }
 };
 
-// Nearest of the vertices of `points` to the edges of `ring`; `flipped` when `ring` is the first of the pair.
-void offerVertices(Nearest& best, const std::vector<P>& points, const std::vector<P>& ring, bool flipped) {
+struct Range {
+  Vec low{HUGE_VAL, HUGE_VAL}, high{-HUGE_VAL, -HUGE_VAL};
+  void take(Vec p) {
+    low = {std::min(low.x, p.x), std::min(low.y, p.y)};
+    high = {std::max(high.x, p.x), std::max(high.y, p.y)};
+  }
+};
+Range rangeOf(const std::vector<Vec>& points) {
+  Range range;
+  for (const Vec& p : points) range.take(p);
+  return range;
+}
+double squareBetween(const Range& a, const Range& b) {
+  const Vec off{std::max({0.0, a.low.x - b.high.x, b.low.x - a.high.x}),
+                std::max({0.0, a.low.y - b.high.y, b.low.y - a.high.y})};
+  return kernel::dot(off, off);
+}
+double squareTo(Vec p, const Range& range) { return squareBetween({p, p}, range); }
+
+// No less than the distance, squared: from the vertex that is nearest to the other's box.
+double squareAtMost(const std::vector<Vec>& points, const std::vector<Vec>& ring, const Range& around_ring) {
+  Vec from;
+  double least = HUGE_VAL;
+  for (const Vec& p : points)
+    if (const double s = squareTo(p, around_ring); s < least) least = s, from = p;
+  double square = HUGE_VAL;
   for (std::size_t i = 0, j = ring.size() - 1; i < ring.size(); j = i++) {
-    const P a = ring[j], b = ring[i];
-    for (const P& p : points) {
-      const P q = kernel::nearestOnSegment(p, a, b);
+    const Vec off = kernel::nearestOnSegment(from, ring[j], ring[i]) - from;
+    square = std::min(square, kernel::dot(off, off));
+  }
+  return square;
+}
+
+// Nearest of the vertices of `points` to the edges of `ring`; `flipped` when `ring` is the first of the pair.
+// What lies farther than the root of `most` from the other's box is left out.
+void offerVertices(Nearest& best, const std::vector<Vec>& points, const std::vector<Vec>& ring,
+                   const Range& around_points, const Range& around_ring, double most, bool flipped) {
+  thread_local std::vector<Vec> near;
+  near.clear();
+  for (const Vec& p : points)
+    if (squareTo(p, around_ring) <= most) near.push_back(p);
+  for (std::size_t i = 0, j = ring.size() - 1; i < ring.size(); j = i++) {
+    const Vec a = ring[j], b = ring[i];
+    Range edge{a, a};
+    edge.take(b);
+    if (squareBetween(edge, around_points) > most) continue;
+    for (const Vec& p : near) {
+      const Vec q = kernel::nearestOnSegment(p, a, b);
       flipped ? best.offer(q, p) : best.offer(p, q);
     }
   }
@@ -45,9 +87,9 @@ std::optional<Point> boundariesTouch(const Outline& a, const Outline& b) {
 
 // A point of the boundary of `line` that lies inside (or outside) `ring` deeper than contact.
 std::optional<Point> deepOn(const Outline& line, const Outline& ring, bool inside) {
-  const std::vector<P> edges = kernel::inInches(ring);
+  const std::vector<Vec> edges = kernel::toInches(ring);
   for (std::size_t i = 0, j = line.size() - 1; i < line.size(); j = i++) {
-    const P a = kernel::inInches(line[j]), b = kernel::inInches(line[i]);
+    const Vec a = kernel::toInches(line[j]), b = kernel::toInches(line[i]);
     for (const kernel::Interval& far : kernel::farStretches(a, b, edges, kForgiven)) {
       const Point middle = kernel::toPoint(a + (far.from + far.to) / 2 * (b - a));
       if (contains(ring, middle) == inside) return middle;
@@ -59,16 +101,16 @@ std::optional<Point> deepOn(const Outline& line, const Outline& ring, bool insid
 // For outlines that coincide within contact, where no boundary is deep in the other: a point well inside `a`
 // decides. Every part of `a` wider than contact lies behind some edge.
 std::optional<Point> deepBehindEdges(const Outline& a, const Outline& b) {
-  const std::vector<P> ring_a = kernel::inInches(a), ring_b = kernel::inInches(b);
-  const auto deep = [](P p, const Outline& outline, const std::vector<P>& ring) {
+  const std::vector<Vec> ring_a = kernel::toInches(a), ring_b = kernel::toInches(b);
+  const auto deep = [](Vec p, const Outline& outline, const std::vector<Vec>& ring) {
     return contains(outline, kernel::toPoint(p)) && !kernel::farStretches(p, p, ring, kForgiven).empty();
   };
   for (std::size_t i = 0, j = a.size() - 1; i < a.size(); j = i++) {
-    const P edge = ring_a[i] - ring_a[j], middle = 0.5 * (ring_a[i] + ring_a[j]);
+    const Vec edge = ring_a[i] - ring_a[j], middle = 0.5 * (ring_a[i] + ring_a[j]);
     const double n = kernel::norm(edge);
     if (n == 0) continue;
     for (const double step : {1.5 * kForgiven, -1.5 * kForgiven}) {
-      const P p = middle + (step / n) * P{-edge.y, edge.x};
+      const Vec p = middle + (step / n) * Vec{-edge.y, edge.x};
       if (deep(p, a, ring_a) && deep(p, b, ring_b)) return kernel::toPoint(p);
     }
   }
@@ -83,13 +125,27 @@ bool boxesTouch(const Box& a, const Box& b) {
   return a.low.x <= b.high.x && b.low.x <= a.high.x && a.low.y <= b.high.y && b.low.y <= a.high.y;
 }
 
+// No wall comes near the box.
+bool standsFree(const Box& box, const Outline& room) {
+  for (std::size_t i = 0, j = room.size() - 1; i < room.size(); j = i++) {
+    const Point a = room[j], b = room[i];
+    if (std::max(a.x, b.x) >= box.low.x - kContact && std::min(a.x, b.x) <= box.high.x + kContact &&
+        std::max(a.y, b.y) >= box.low.y - kContact && std::min(a.y, b.y) <= box.high.y + kContact)
+      return false;
+  }
+  return true;
+}
+
 Gap together(Point p, bool overlap) { return {Length{}, p, p, overlap}; }
 
 Gap nearestOfBoundaries(const Outline& a, const Outline& b) {
-  const std::vector<P> ring_a = kernel::inInches(a), ring_b = kernel::inInches(b);
+  const std::vector<Vec> ring_a = kernel::toInches(a), ring_b = kernel::toInches(b);
+  const Range range_a = rangeOf(ring_a), range_b = rangeOf(ring_b);
+  // Rounding must not leave out what decides.
+  const double most = squareAtMost(ring_a, ring_b, range_b) * (1 + 1e-9) + 1e-12;
   Nearest best;
-  offerVertices(best, ring_a, ring_b, false);
-  offerVertices(best, ring_b, ring_a, true);
+  offerVertices(best, ring_a, ring_b, range_a, range_b, most, false);
+  offerVertices(best, ring_b, ring_a, range_b, range_a, most, true);
   return best.gap();
 }
 
@@ -112,8 +168,16 @@ Gap gapBetween(const Outline& a, const Outline& b) {
   return nearestOfBoundaries(a, b);
 }
 
+std::optional<Point> overlapOf(const Outline& a, const Outline& b) {
+  if (a.empty() || b.empty() || !boxesShareDepth(boundsOf(a), boundsOf(b))) return std::nullopt;
+  const Gap gap = gapBetween(a, b);
+  return gap.overlap ? std::optional(gap.from) : std::nullopt;
+}
+
 Gap gapToBoundary(const Outline& thing, const Outline& room) {
   if (thing.empty() || room.empty()) return {};
+  if (standsFree(boundsOf(thing), room) && contains(room, thing.front()))
+    return nearestOfBoundaries(thing, room);
   auto outside = deepOn(thing, room, false);
   if (!outside) outside = deepOn(room, thing, true);
   if (outside) return together(*outside, true);
@@ -123,9 +187,11 @@ Gap gapToBoundary(const Outline& thing, const Outline& room) {
 
 Gap gapFromPoint(Point p, const Outline& solid) {
   if (solid.empty()) return {};
-  const std::vector<P> ring = kernel::inInches(solid);
+  const std::vector<Vec> ring = kernel::toInches(solid);
   Nearest best;
-  offerVertices(best, {kernel::inInches(p)}, ring, false);
+  const Vec from = kernel::toInches(p);
+  for (std::size_t i = 0, j = ring.size() - 1; i < ring.size(); j = i++)
+    best.offer(from, kernel::nearestOnSegment(from, ring[j], ring[i]));
   if (!contains(solid, p)) return best.gap();
   return together(p, best.square > kForgiven * kForgiven);
 }
@@ -134,8 +200,8 @@ Gap gapBetween(Segment a, Segment b) {
   if (kernel::segmentsTouch(a.a, a.b, b.a, b.b)) {
     return together(kernel::sharedPoint(a.a, a.b, b.a, b.b), false);
   }
-  const P p = kernel::inInches(a.a), q = kernel::inInches(a.b);
-  const P r = kernel::inInches(b.a), s = kernel::inInches(b.b);
+  const Vec p = kernel::toInches(a.a), q = kernel::toInches(a.b);
+  const Vec r = kernel::toInches(b.a), s = kernel::toInches(b.b);
   Nearest best;
   best.offer(p, kernel::nearestOnSegment(p, r, s));
   best.offer(q, kernel::nearestOnSegment(q, r, s));

@@ -9,8 +9,8 @@ Interval hull(Interval a, Interval b) {
   return {std::min(a.from, b.from), std::max(a.to, b.to)};
 }
 
-Interval inDisc(P a, P d, P centre, double r) {
-  const P m = a - centre;
+Interval inDisc(Vec a, Vec d, Vec centre, double r) {
+  const Vec m = a - centre;
   const double n = dot(d, d);
   if (n == 0) return dot(m, m) <= r * r ? Interval{0, 1} : Interval{};
   const double off = cross(d, m);
@@ -34,24 +34,26 @@ void clip(Interval& in, double at, double rate, double low, double high) {
 
 }  // namespace
 
-Interval withinReach(P a, P b, P c, P d, double r) {
-  const P along = b - a, edge = d - c;
+Interval withinReach(Vec a, Vec b, Vec c, Vec d, double r) {
+  const Vec along = b - a, edge = d - c;
   Interval reach = hull(inDisc(a, along, c, r), inDisc(a, along, d, r));
   const double n = norm(edge);
   if (n == 0) return reach;
-  const P u = (1 / n) * edge;
+  const Vec u = (1 / n) * edge;
   Interval strip{0, 1};
   clip(strip, dot(a - c, u), dot(along, u), 0, n);
   if (!strip.empty()) clip(strip, cross(u, a - c), cross(u, along), -r, r);
   return hull(reach, strip);
 }
 
-std::vector<Interval> farStretches(P a, P b, const std::vector<P>& ring, double r) {
-  std::vector<Interval> near;
+const std::vector<Interval>& farStretches(Vec a, Vec b, const std::vector<Vec>& ring, double r) {
+  thread_local std::vector<Interval> near, far;
+  near.clear();
+  far.clear();
   const double low_x = std::min(a.x, b.x) - r, high_x = std::max(a.x, b.x) + r;
   const double low_y = std::min(a.y, b.y) - r, high_y = std::max(a.y, b.y) + r;
   for (std::size_t i = 0, j = ring.size() - 1; i < ring.size(); j = i++) {
-    const P c = ring[j], d = ring[i];
+    const Vec c = ring[j], d = ring[i];
     if (std::max(c.x, d.x) < low_x || std::min(c.x, d.x) > high_x || std::max(c.y, d.y) < low_y ||
         std::min(c.y, d.y) > high_y) {
       continue;
@@ -60,7 +62,6 @@ std::vector<Interval> farStretches(P a, P b, const std::vector<P>& ring, double 
     if (!in.empty()) near.push_back(in);
   }
   std::sort(near.begin(), near.end(), [](Interval x, Interval y) { return x.from < y.from; });
-  std::vector<Interval> far;
   double reached = 0;
   for (const Interval& in : near) {
     if (in.from > reached) far.push_back({reached, in.from});

@@ -1,35 +1,17 @@
-// Private to core/geometry: exact predicates on whole nanometres, and plane vectors in inches as doubles.
-// Differences of coordinates within +-100 m stay exact in a double, products are good to 1e-5 nm.
+// Private to core/geometry: exact predicates on whole nanometres, and nearest points and stretches of
+// segments.
 #pragma once
 
 #include <algorithm>
 #include <cmath>
 #include <vector>
 
-#include "core/geometry/point.h"
+#include "core/geometry/vec.h"
 
 namespace elbowroom::kernel {
 
-struct P {
-  double x = 0, y = 0;
-  friend P operator+(P a, P b) { return {a.x + b.x, a.y + b.y}; }
-  friend P operator-(P a, P b) { return {a.x - b.x, a.y - b.y}; }
-  friend P operator*(double k, P a) { return {k * a.x, k * a.y}; }
-};
-inline double dot(P a, P b) { return a.x * b.x + a.y * b.y; }
-inline double cross(P a, P b) { return a.x * b.y - a.y * b.x; }
-inline double norm(P a) { return std::hypot(a.x, a.y); }
-inline P inInches(Point p) { return {p.x.inches(), p.y.inches()}; }
-inline Point toPoint(P p) { return {Length::fromInches(p.x), Length::fromInches(p.y)}; }
-inline std::vector<P> inInches(const Outline& ring) {
-  std::vector<P> out;
-  out.reserve(ring.size());
-  for (const Point& p : ring) out.push_back(inInches(p));
-  return out;
-}
-
-inline P nearestOnSegment(P p, P a, P b) {
-  const P d = b - a;
+inline Vec nearestOnSegment(Vec p, Vec a, Vec b) {
+  const Vec d = b - a;
   const double n = dot(d, d);
   const double t = n > 0 ? std::clamp(dot(p - a, d) / n, 0.0, 1.0) : 0.0;
   return a + t * d;
@@ -63,7 +45,7 @@ inline Point sharedPoint(Point a, Point b, Point c, Point d) {
   for (const Point& p : {a, b}) {
     if (onSegment(c, d, p)) return p;
   }
-  const P p = inInches(a), r = inInches(b) - p, q = inInches(c), s = inInches(d) - q;
+  const Vec p = toInches(a), r = toInches(b) - p, q = toInches(c), s = toInches(d) - q;
   return toPoint(p + (cross(q - p, s) / cross(r, s)) * r);
 }
 
@@ -73,8 +55,9 @@ struct Interval {
 };
 // Where along a..b (0 to 1) the distance to the segment c..d is at most r: one interval, since the set of
 // points within r of a segment is convex.
-Interval withinReach(P a, P b, P c, P d, double r);
+Interval withinReach(Vec a, Vec b, Vec c, Vec d, double r);
 // The stretches of a..b (0 to 1) that keep farther than r from every edge of the ring.
-std::vector<Interval> farStretches(P a, P b, const std::vector<P>& ring, double r);
+// Valid until the next call on the same thread.
+const std::vector<Interval>& farStretches(Vec a, Vec b, const std::vector<Vec>& ring, double r);
 
 }  // namespace elbowroom::kernel

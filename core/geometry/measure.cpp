@@ -57,8 +57,8 @@ Point centroidOf(const Outline& ring) {
   assert(!ring.empty());
   double twice = 0, x = 0, y = 0;
   for (std::size_t i = 2; i < ring.size(); ++i) {
-    const kernel::P u = kernel::inInches(Point{} + (ring[i - 1] - ring[0]));
-    const kernel::P v = kernel::inInches(Point{} + (ring[i] - ring[0]));
+    const kernel::Vec u = kernel::toInches(Point{} + (ring[i - 1] - ring[0]));
+    const kernel::Vec v = kernel::toInches(Point{} + (ring[i] - ring[0]));
     const double part = kernel::cross(u, v);
     twice += part;
     x += part * (u.x + v.x);

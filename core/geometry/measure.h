@@ -36,6 +36,8 @@ struct Gap {
 // place they share. Overlap: a boundary point of one lies deeper than kContact inside the other, or they
 // coincide.
 Gap gapBetween(const Outline& a, const Outline& b);
+// Where they overlap (gapBetween(a, b).from), nullopt when they do not: quicker where only that is asked.
+std::optional<Point> overlapOf(const Outline& a, const Outline& b);
 // Clearance from a solid outline to the boundary of the room it stands in. Overlap: it reaches deeper than
 // kContact through a wall or lies outside the room altogether; the distance is then 0.
 Gap gapToBoundary(const Outline& thing, const Outline& room);

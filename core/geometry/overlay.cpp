@@ -37,10 +37,55 @@ Area total(const Paths& paths) {
   return Area::fromSquareInches(std::max(0.0, sum / (kPerInch * kPerInch)));
 }
 
+bool shareArea(const Box& a, const Box& b) {
+  return a.low.x < b.high.x && b.low.x < a.high.x && a.low.y < b.high.y && b.low.y < a.high.y;
+}
+
+// Groups of rings of which none's box overlaps a box of another group: what they cover adds up.
+std::vector<std::vector<Outline>> overlapping(const std::vector<Outline>& rings) {
+  struct Group {
+    std::vector<Outline> rings;
+    std::vector<Box> boxes;
+  };
+  std::vector<Group> groups;
+  for (const Outline& ring : rings) {
+    if (ring.size() < 3) continue;
+    const Box box = boundsOf(ring);
+    Group own{{ring}, {box}};
+    std::erase_if(groups, [&](Group& group) {
+      const bool meets = std::any_of(group.boxes.begin(), group.boxes.end(),
+                                     [&](const Box& other) { return shareArea(box, other); });
+      if (!meets) return false;
+      own.rings.insert(own.rings.end(), group.rings.begin(), group.rings.end());
+      own.boxes.insert(own.boxes.end(), group.boxes.begin(), group.boxes.end());
+      return true;
+    });
+    groups.push_back(std::move(own));
+  }
+  std::vector<std::vector<Outline>> found;
+  for (Group& group : groups) found.push_back(std::move(group.rings));
+  return found;
+}
+
+// Sure only when true: no wall comes into the box round the ring.
+bool liesWithin(const Outline& ring, const Outline& room) {
+  const Box box = boundsOf(ring);
+  for (std::size_t i = 0, j = room.size() - 1; i < room.size(); j = i++)
+    if (shareArea(box, boundsOf(Outline{room[j], room[i]}))) return false;
+  return contains(room, midpoint(box.low, box.high));
+}
+
 }  // namespace
 
 Area freeArea(const Outline& room, const std::vector<Outline>& obstacles) {
-  return total(overlay(ClipperLib::ctDifference, room, obstacles));
+  if (room.size() < 3) return {};
+  Area free = areaOf(room);
+  for (const std::vector<Outline>& together : overlapping(obstacles)) {
+    free = free - (together.size() == 1 && liesWithin(together.front(), room)
+                       ? areaOf(together.front())
+                       : total(overlay(ClipperLib::ctIntersection, room, together)));
+  }
+  return std::max(Area{}, free);
 }
 
 std::vector<Outline> freeRegions(const Outline& room, const std::vector<Outline>& obstacles) {

@@ -5,11 +5,11 @@
 namespace elbowroom {
 namespace {
 
-using kernel::P;
+using kernel::Vec;
 
 // Where along a..b (0 to 1) the line through it meets the segment c..d; nullopt: parallel or beside it.
-std::optional<double> meeting(P a, P b, P c, P d, double slack) {
-  const P u = b - a, v = d - c;
+std::optional<double> meeting(Vec a, Vec b, Vec c, Vec d, double slack) {
+  const Vec u = b - a, v = d - c;
   const double across = cross(u, v);
   if (across == 0) return std::nullopt;
   const double on = cross(c - a, u) / across;
@@ -20,20 +20,20 @@ std::optional<double> meeting(P a, P b, P c, P d, double slack) {
 class Sight {
  public:
   Sight(const Outline& room, const std::vector<Segment>& opaque)
-      : room_(room), ring_(kernel::inInches(room)) {
+      : room_(room), ring_(kernel::toInches(room)) {
     for (const Segment& s : opaque) {
-      P a = kernel::inInches(s.a), b = kernel::inInches(s.b);
+      Vec a = kernel::toInches(s.a), b = kernel::toInches(s.b);
       const double n = kernel::norm(b - a);
       if (n == 0) continue;
       // What stands at a wall leaves no gap there.
-      const P more = (kContact.inches() / n) * (b - a);
+      const Vec more = (kContact.inches() / n) * (b - a);
       if (isOnWall(a)) a = a - more;
       if (isOnWall(b)) b = b + more;
       opaque_.push_back({a, b});
     }
   }
 
-  bool reaches(P from, P to) const {
+  bool reaches(Vec from, Vec to) const {
     constexpr double kTouch = 1e-9;
     for (const auto& [a, b] : opaque_) {
       const auto at = meeting(from, to, a, b, -kTouch);
@@ -54,24 +54,24 @@ class Sight {
     return true;
   }
 
-  const std::vector<std::pair<P, P>>& opaque() const { return opaque_; }
-  std::vector<P> edgesOfShadows() const {
-    std::vector<P> ends = ring_;
+  const std::vector<std::pair<Vec, Vec>>& opaque() const { return opaque_; }
+  std::vector<Vec> edgesOfShadows() const {
+    std::vector<Vec> ends = ring_;
     for (const auto& [a, b] : opaque_) ends.insert(ends.end(), {a, b});
     return ends;
   }
 
  private:
-  bool isOnWall(P p) const {
+  bool isOnWall(Vec p) const {
     for (std::size_t i = 0, j = ring_.size() - 1; i < ring_.size(); j = i++)
       if (kernel::norm(kernel::nearestOnSegment(p, ring_[j], ring_[i]) - p) <= kContact.inches()) return true;
     return false;
   }
-  bool inRoom(P p) const { return contains(room_, kernel::toPoint(p)) || isOnWall(p); }
+  bool inRoom(Vec p) const { return contains(room_, kernel::toPoint(p)) || isOnWall(p); }
 
   const Outline& room_;
-  std::vector<P> ring_;
-  std::vector<std::pair<P, P>> opaque_;
+  std::vector<Vec> ring_;
+  std::vector<std::pair<Vec, Vec>> opaque_;
 };
 
 }  // namespace
@@ -79,23 +79,23 @@ class Sight {
 std::optional<Gap> gapInSight(Point from, const std::vector<Segment>& targets, const Outline& room,
                               const std::vector<Segment>& opaque) {
   const Sight sight(room, opaque);
-  const std::vector<P> ends = sight.edgesOfShadows();
-  const P eye = kernel::inInches(from);
-  std::optional<P> best;
-  const auto offer = [&](P p) {
+  const std::vector<Vec> ends = sight.edgesOfShadows();
+  const Vec eye = kernel::toInches(from);
+  std::optional<Vec> best;
+  const auto offer = [&](Vec p) {
     if (best && kernel::norm(p - eye) >= kernel::norm(*best - eye)) return;
     if (sight.reaches(eye, p)) best = p;
   };
   for (const Segment& target : targets) {
-    const P a = kernel::inInches(target.a), b = kernel::inInches(target.b);
-    const P near = kernel::nearestOnSegment(eye, a, b);
+    const Vec a = kernel::toInches(target.a), b = kernel::toInches(target.b);
+    const Vec near = kernel::nearestOnSegment(eye, a, b);
     if (sight.reaches(eye, near)) {
       offer(near);
       continue;
     }
     offer(a);
     offer(b);
-    for (const P& end : ends)
+    for (const Vec& end : ends)
       if (const auto at = meeting(a, b, eye, end, HUGE_VAL); at && *at > 0 && *at < 1)
         offer(a + *at * (b - a));
     for (const auto& [c, d] : sight.opaque())
@@ -106,11 +106,11 @@ std::optional<Gap> gapInSight(Point from, const std::vector<Segment>& targets, c
 }
 
 std::vector<Stretch> stretchesWithin(Segment line, const Outline& thing, Length reach) {
-  const P a = kernel::inInches(line.a), b = kernel::inInches(line.b);
+  const Vec a = kernel::toInches(line.a), b = kernel::toInches(line.b);
   std::vector<kernel::Interval> parts;
   for (std::size_t i = 0, j = thing.size() - 1; i < thing.size(); j = i++) {
     const kernel::Interval part =
-        kernel::withinReach(a, b, kernel::inInches(thing[j]), kernel::inInches(thing[i]), reach.inches());
+        kernel::withinReach(a, b, kernel::toInches(thing[j]), kernel::toInches(thing[i]), reach.inches());
     if (!part.empty()) parts.push_back(part);
   }
   std::sort(parts.begin(), parts.end(), [](const auto& x, const auto& y) { return x.from < y.from; });

@@ -16,7 +16,7 @@ void addEdges(std::vector<Blocker>& out, const Kernel& kernel, const Ring& ring,
   }
 }
 
-Vec plain(kernel::P p) { return {p.x, p.y}; }
+Vec plain(kernel::Vec p) { return {p.x, p.y}; }
 
 // The piece shrunk by `depth`, cut by a wedge, against the disc that makes it a sector.
 bool meetsSector(const kernel::Sector& sector, const Piece& piece, const Axes& axes, Vec at, double depth) {

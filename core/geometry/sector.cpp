@@ -10,8 +10,8 @@ void keepAbove(Interval& in, double at_a, double at_b, double least) {
   if (at_b < least && at_a >= least) in.to = std::min(in.to, (least - at_a) / (at_b - at_a));
 }
 
-void keepInDisc(Interval& in, P a, P b, double radius) {
-  const P d = b - a;
+void keepInDisc(Interval& in, Vec a, Vec b, double radius) {
+  const Vec d = b - a;
   const double n = dot(d, d), off = cross(d, a);
   if (n == 0) {
     if (dot(a, a) > radius * radius) in = {};
@@ -30,29 +30,30 @@ void keepInDisc(Interval& in, P a, P b, double radius) {
 }  // namespace
 
 Sector::Sector(const Leaf& leaf, Length reach)
-    : origin_(inInches(leaf.hinge)),
+    : origin_(toInches(leaf.hinge)),
       reach_(std::max(0.0, reach.inches())),
       opening_(std::min(std::abs(leaf.sweep.radians()), std::numbers::pi)) {
   const double n = std::hypot(leaf.closed.x, leaf.closed.y);
-  along_ = n > 0 ? P{leaf.closed.x / n, leaf.closed.y / n} : P{1, 0};
-  aside_ = leaf.sweep < Angle{} ? P{along_.y, -along_.x} : P{-along_.y, along_.x};
+  along_ = n > 0 ? Vec{leaf.closed.x / n, leaf.closed.y / n} : Vec{1, 0};
+  open_ = {std::cos(opening_), std::sin(opening_)};
+  aside_ = leaf.sweep < Angle{} ? Vec{along_.y, -along_.x} : Vec{-along_.y, along_.x};
 }
 
-P Sector::local(Point p) const {
-  const P d = inInches(p) - origin_;
+Vec Sector::local(Point p) const {
+  const Vec d = toInches(p) - origin_;
   return {dot(d, along_), dot(d, aside_)};
 }
 
-P Sector::world(P q) const { return origin_ + q.x * along_ + q.y * aside_; }
+Vec Sector::world(Vec q) const { return origin_ + q.x * along_ + q.y * aside_; }
 
-std::vector<P> Sector::local(const Outline& ring) const {
-  std::vector<P> out;
+std::vector<Vec> Sector::local(const Outline& ring) const {
+  std::vector<Vec> out;
   out.reserve(ring.size());
   for (const Point& p : ring) out.push_back(local(p));
   return out;
 }
 
-Interval Sector::within(P a, P b, double depth) const {
+Interval Sector::within(Vec a, Vec b, double depth) const {
   Interval in{0, 1};
   if (depth >= reach_) return {};
   keepAbove(in, a.y, b.y, depth);
@@ -63,20 +64,20 @@ Interval Sector::within(P a, P b, double depth) const {
   return in;
 }
 
-P Sector::firstAtDepth(double depth) const {
+Vec Sector::firstAtDepth(double depth) const {
   const double r = reach_ - depth;
   return {std::sqrt(std::max(0.0, r * r - depth * depth)), depth};
 }
 
-bool Sector::contains(P p, double depth) const {
+bool Sector::contains(Vec p, double depth) const {
   return depth < reach_ && p.y >= depth && dot(p, openInward()) >= depth && norm(p) <= reach_ - depth;
 }
 
-P Sector::nearestTo(P p) const {
+Vec Sector::nearestTo(Vec p) const {
   if (contains(p, 0)) return p;
   // In the wedge beyond the arc.
   if (p.y >= 0 && dot(p, openInward()) >= 0 && norm(p) > 0) return (reach_ / norm(p)) * p;
-  const P closed = nearestOnSegment(p, {}, closedTip()), open = nearestOnSegment(p, {}, openTip());
+  const Vec closed = nearestOnSegment(p, {}, closedTip()), open = nearestOnSegment(p, {}, openTip());
   return norm(p - closed) <= norm(p - open) ? closed : open;
 }
 

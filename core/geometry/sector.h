@@ -13,27 +13,28 @@ class Sector {
  public:
   Sector(const Leaf& leaf, Length reach);
 
-  P local(Point p) const;
-  P world(P q) const;
-  std::vector<P> local(const Outline& ring) const;
+  Vec local(Point p) const;
+  Vec world(Vec q) const;
+  std::vector<Vec> local(const Outline& ring) const;
 
   double reach() const { return reach_; }
   double opening() const { return opening_; }  // radians, 0 to pi
-  P closedTip() const { return {reach_, 0}; }
-  P openTip() const { return {reach_ * std::cos(opening_), reach_ * std::sin(opening_)}; }
+  Vec closedTip() const { return {reach_, 0}; }
+  Vec openTip() const { return reach_ * open_; }
   // Towards the inside from the open position; from the closed one it is +y.
-  P openInward() const { return {std::sin(opening_), -std::cos(opening_)}; }
+  Vec openInward() const { return {open_.y, -open_.x}; }
 
   // The part of a..b (0 to 1) inside the sector, `depth` away from its closed side, open side and arc.
-  Interval within(P a, P b, double depth) const;
+  Interval within(Vec a, Vec b, double depth) const;
   // The point at that depth that the leaf passes first. Precondition: `depth` < reach.
-  P firstAtDepth(double depth) const;
-  bool contains(P p, double depth) const;
-  P nearestTo(P p) const;
+  Vec firstAtDepth(double depth) const;
+  bool contains(Vec p, double depth) const;
+  Vec nearestTo(Vec p) const;
 
  private:
-  P origin_, along_, aside_;
+  Vec origin_, along_, aside_;
   double reach_, opening_;
+  Vec open_;  // unit, along the open leaf
 };
 
 // Rounding must not turn a contact of exactly kContact into a clash.

@@ -9,14 +9,14 @@ namespace elbowroom {
 
 namespace {
 
-using kernel::P;
+using kernel::Vec;
 
 // The plan as the eye has it: x towards the middle of the opening. A ray is its slope y/x.
 class View {
  public:
-  View(Point eye, Segment opening) : eye_(kernel::inInches(eye)) {
-    const P a = kernel::inInches(opening.a), b = kernel::inInches(opening.b);
-    const P middle = 0.5 * (a + b) - eye_;
+  View(Point eye, Segment opening) : eye_(kernel::toInches(eye)) {
+    const Vec a = kernel::toInches(opening.a), b = kernel::toInches(opening.b);
+    const Vec middle = 0.5 * (a + b) - eye_;
     along_ = (1 / kernel::norm(middle)) * middle;
     const double s = slope(from(a)), t = slope(from(b));
     low_ = std::min(s, t);
@@ -25,30 +25,30 @@ class View {
     near_high_ = s < t ? opening.b : opening.a;
   }
 
-  P from(P p) const {
-    const P d = p - eye_;
+  Vec from(Vec p) const {
+    const Vec d = p - eye_;
     return {dot(d, along_), cross(along_, d)};
   }
-  P from(Point p) const { return from(kernel::inInches(p)); }
+  Vec from(Point p) const { return from(kernel::toInches(p)); }
   Point at(double slope, double x) const {
-    const P aside{-along_.y, along_.x};
+    const Vec aside{-along_.y, along_.x};
     return kernel::toPoint(eye_ + x * along_ + (slope * x) * aside);
   }
-  static double slope(P p) { return p.y / p.x; }
+  static double slope(Vec p) { return p.y / p.x; }
   double low() const { return low_; }
   double high() const { return high_; }
   Point nearLow() const { return near_low_; }
   Point nearHigh() const { return near_high_; }
 
  private:
-  P eye_, along_;
+  Vec eye_, along_;
   double low_, high_;
   Point near_low_, near_high_;
 };
 
 // A segment before the eye, seen from slope `low` to slope `high`.
 struct Edge {
-  P a, d;
+  Vec a, d;
   double low, high;
   bool thing;
   double x(double slope) const {
@@ -60,7 +60,7 @@ struct Edge {
 constexpr double kBeforeTheEye = 1e-6, kThin = 1e-12, kSame = 1e-9;
 
 void add(std::vector<Edge>& edges, const View& view, Point p, Point q, bool thing) {
-  P a = view.from(p), b = view.from(q);
+  Vec a = view.from(p), b = view.from(q);
   if (a.x < kBeforeTheEye && b.x < kBeforeTheEye) return;
   if (a.x < kBeforeTheEye) a = b + ((b.x - kBeforeTheEye) / (b.x - a.x)) * (a - b);
   if (b.x < kBeforeTheEye) b = a + ((a.x - kBeforeTheEye) / (a.x - b.x)) * (b - a);
@@ -69,7 +69,8 @@ void add(std::vector<Edge>& edges, const View& view, Point p, Point q, bool thin
   if (edge.high - edge.low > kThin) edges.push_back(edge);  // edge-on it hides nothing
 }
 
-// Calls found(low, high, edge or nullptr) for every stretch of rays, from low to high, with the edge that ends it.
+// Calls found(low, high, edge or nullptr) for every stretch of rays, from low to high, with the edge that
+// ends it.
 template <typename Found>
 class Sweep {
  public:
@@ -86,15 +87,16 @@ class Sweep {
     for (std::size_t i = 0; i + 1 < cuts.size(); ++i) {
       const double a = cuts[i], b = cuts[i + 1];
       while (next < edges_.size() && edges_[next].low <= a) active_.push_back(&edges_[next++]);
-      active_.erase(std::remove_if(active_.begin(), active_.end(), [&](const Edge* e) { return e->high <= a; }),
-                    active_.end());
+      active_.erase(
+          std::remove_if(active_.begin(), active_.end(), [&](const Edge* e) { return e->high <= a; }),
+          active_.end());
       if (b - a > kThin) stretch(a, b, 0);
     }
   }
 
  private:
-  // All active edges span a..b. If another edge is nearer at an end than the one nearest in the middle, the two
-  // cross in between.
+  // All active edges span a..b. If another edge is nearer at an end than the one nearest in the middle, the
+  // two cross in between.
   void stretch(double a, double b, int depth) {
     const double middle = (a + b) / 2;
     const Edge* nearest = nullptr;
@@ -154,7 +156,8 @@ Outline seenThrough(Point eye, Segment opening, const std::vector<Segment>& opaq
 Seen seenOf(const Outline& thing, Point eye, Segment opening, const std::vector<Segment>& opaque) {
   const View view(eye, opening);
   std::vector<Edge> edges;
-  for (std::size_t i = 0; i < thing.size(); ++i) add(edges, view, thing[i], thing[(i + 1) % thing.size()], true);
+  for (std::size_t i = 0; i < thing.size(); ++i)
+    add(edges, view, thing[i], thing[(i + 1) % thing.size()], true);
   Seen seen{0, eye};
   if (edges.empty()) return seen;
   double low = std::numeric_limits<double>::max(), high = -low;

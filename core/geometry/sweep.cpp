@@ -7,17 +7,17 @@ namespace {
 
 using kernel::Interval;
 using kernel::kForgiven;
-using kernel::P;
 using kernel::Sector;
+using kernel::Vec;
 
 struct First {
   double angle = HUGE_VAL;
-  P at;
+  Vec at;
 };
 
-double angleOf(P p) { return std::max(0.0, std::atan2(p.y, p.x)); }
+double angleOf(Vec p) { return std::max(0.0, std::atan2(p.y, p.x)); }
 
-bool offer(First& first, P p) {
+bool offer(First& first, Vec p) {
   // What still counts at the forgiven strip's edge reaches on to the closed leaf itself.
   const double angle = p.y <= kForgiven + 1e-9 && p.x > 0 ? 0.0 : angleOf(p);
   // Where the leaf comes to lie along an edge, the end far from the hinge is the place to show.
@@ -31,13 +31,13 @@ bool offer(First& first, P p) {
 // The part of a solid next to the arc is forgiven only when nothing of it reaches deeper. Where it does, the
 // tip meets it earlier: follow the boundary outwards from where it left the deeper disc, up to the full
 // reach.
-void followToArc(First& first, const std::vector<P>& ring, std::size_t edge, bool ahead, P at,
+void followToArc(First& first, const std::vector<Vec>& ring, std::size_t edge, bool ahead, Vec at,
                  const Sector& sector) {
   const std::size_t n = ring.size();
   std::size_t next = ahead ? (edge + 1) % n : edge;
   for (std::size_t step = 0; step < n; ++step) {
-    P to = ring[next];
-    const P d = to - at;
+    Vec to = ring[next];
+    const Vec d = to - at;
     const bool leaves = kernel::norm(to) > sector.reach();
     if (leaves) {
       const double dd = kernel::dot(d, d), off = kernel::cross(d, at);
@@ -56,21 +56,21 @@ void followToArc(First& first, const std::vector<P>& ring, std::size_t edge, boo
 First firstOf(const Outline& outline, const Sector& sector, bool room) {
   First first;
   if (outline.size() < 3 || sector.reach() <= 2 * kForgiven || sector.opening() <= 0) return first;
-  const std::vector<P> ring = sector.local(outline);
+  const std::vector<Vec> ring = sector.local(outline);
   // Along an edge the angle runs one way, so the ends of its part inside decide.
   std::size_t edge = 0;
   bool ahead = false, at_arc = false;
   const double deep = sector.reach() - kForgiven - 1e-9;
   for (std::size_t i = 0; i < ring.size(); ++i) {
-    const P a = ring[i], b = ring[(i + 1) % ring.size()];
+    const Vec a = ring[i], b = ring[(i + 1) % ring.size()];
     const Interval in = sector.within(a, b, kForgiven);
     if (in.empty()) continue;
     for (const double t : {in.from, in.to}) {
-      const P p = a + t * (b - a);
+      const Vec p = a + t * (b - a);
       if (offer(first, p)) edge = i, ahead = t == in.to, at_arc = kernel::norm(p) >= deep;
     }
   }
-  const P start = sector.firstAtDepth(kForgiven);
+  const Vec start = sector.firstAtDepth(kForgiven);
   if (sector.contains(start, kForgiven - 1e-9) &&
       contains(outline, kernel::toPoint(sector.world(start))) != room) {
     return {0, start};

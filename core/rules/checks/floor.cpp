@@ -23,8 +23,8 @@ std::vector<Measurement> ownFloor(const CheckInput& in) {
     const PlacedFixture& one = *standing[i];
     if (const Gap gap = gapToBoundary(one.footprint, in.layout.room); gap.overlap) add({one.fixture.id}, gap.from);
     for (std::size_t k = i + 1; k < standing.size(); ++k)
-      if (const Gap gap = gapBetween(one.footprint, standing[k]->footprint); gap.overlap)
-        add({one.fixture.id, standing[k]->fixture.id}, gap.from);
+      if (const auto at = overlapOf(one.footprint, standing[k]->footprint))
+        add({one.fixture.id, standing[k]->fixture.id}, *at);
   }
   if (clashes.empty()) {
     Measurement clear;
