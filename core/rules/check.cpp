@@ -4,8 +4,8 @@
 #include <cstdlib>
 #include <iterator>
 
-#include "core/rules/check_input.h"
-#include "core/rules/in_force.h"
+#include "core/rules/check_parts.h"
+#include "core/rules/recheck.h"
 
 namespace elbowroom {
 
@@ -79,6 +79,8 @@ std::string reasonFor(const Option& option, const Finding& f) {
   return {};
 }
 
+}  // namespace
+
 int rankOf(const Finding& f) {
   switch (f.outcome) {
     case Outcome::shortfall:
@@ -97,7 +99,17 @@ int rankOf(const Finding& f) {
   return 7;
 }
 
-}  // namespace
+std::vector<Finding> findingsOf(const RuleInForce& in, const CheckInput& input, Length site_tolerance) {
+  std::vector<Finding> found;
+  for (Measurement& m : in.rule->measure(input)) {
+    Finding& f = found.emplace_back(findingOf(*in.rule, std::move(m), site_tolerance));
+    f.variant = in.variant;
+    f.changed = in.changed;
+    f.changed_reason = in.reason;
+    f.acknowledged = reasonFor(input.layout.option, f);
+  }
+  return found;
+}
 
 BookChoice choiceOf(const Plan& plan) {
   BookChoice choice;
@@ -108,29 +120,12 @@ BookChoice choiceOf(const Plan& plan) {
   return choice;
 }
 
-Report check(const Layout& layout, const BookChoice& choice) {
-  Memo memo;
-  return check(layout, choice, memo);
-}
+Report check(const Layout& layout, const BookChoice& choice) { return checkAnew(layout, choice).report; }
 
 Report check(const Layout& layout, const BookChoice& choice, Memo& memo) {
-  Report report;
-  report.figures = figuresOf(layout);
-  const std::vector<checks::Around> around = checks::aroundOf(layout);
-  const RulesInForce in_force(choice);
-  for (const RuleInForce& in : in_force.rules()) {
-    for (Measurement& m : in.rule->measure(CheckInput{layout, report.figures, around, in.rule, memo})) {
-      Finding f = findingOf(*in.rule, std::move(m), choice.site_tolerance);
-      f.variant = in.variant;
-      f.changed = in.changed;
-      f.changed_reason = in.reason;
-      f.acknowledged = reasonFor(layout.option, f);
-      report.findings.push_back(std::move(f));
-    }
-  }
-  std::stable_sort(report.findings.begin(), report.findings.end(),
-                   [](const Finding& a, const Finding& b) { return rankOf(a) < rankOf(b); });
-  return report;
+  Checked checked = checkAnew(layout, choice);
+  memo = std::move(checked.memo);
+  return std::move(checked.report);
 }
 
 }  // namespace elbowroom

@@ -1,6 +1,7 @@
 #include "ui/session/session.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace elbowroom::ui {
 namespace {
@@ -18,18 +19,18 @@ Session::Session(Plan plan, QObject* parent) : QObject(parent), history_(std::mo
   recompute();
 }
 
-void Session::recompute() {
+void Session::recompute(bool moved) {
   clearPreview();
   // The report reorders as outcomes change; what is lit stays the same finding, not the same row.
   std::optional<Finding> lit;
-  if (lit_ >= 0) lit = report_.findings[static_cast<std::size_t>(lit_)];
-  layout_ = deriveLayout(plan(), option_);
-  memo_ = {};
-  report_ = check(layout_, choiceOf(plan()), memo_);
+  if (lit_ >= 0) lit = report().findings[static_cast<std::size_t>(lit_)];
+  const Layout was = std::exchange(layout_, deriveLayout(plan(), option_));
+  const BookChoice choice = choiceOf(plan());
+  checked_ = moved ? elbowroom::recheck(std::move(checked_), was, layout_, choice) : checkAnew(layout_, choice);
   lit_ = -1;
   if (!lit) return;
-  for (std::size_t i = 0; i < report_.findings.size() && lit_ < 0; ++i) {
-    const Finding& finding = report_.findings[i];
+  for (std::size_t i = 0; i < report().findings.size() && lit_ < 0; ++i) {
+    const Finding& finding = report().findings[i];
     if (finding.rule == lit->rule && finding.book == lit->book && finding.subjects == lit->subjects)
       lit_ = static_cast<int>(i);
   }
@@ -56,9 +57,9 @@ bool Session::perform(Change change, const QString& label, const QString& mergeK
 
 void Session::endMerge() { history_.endMerge(); }
 
-void Session::planReplaced() {
+void Session::planReplaced(bool moved) {
   option_ = std::min(option_, plan().options.size() - 1);
-  recompute();
+  recompute(moved);
   const std::size_t before = selection_.size();
   std::erase_if(selection_, [&](const ElementId& id) { return !hasElement(option(), id); });
   emit changed();
@@ -98,7 +99,7 @@ bool Session::dragTo(Change change, const QString& label) {
   }
   last_error_.clear();
   history_ = std::move(next);
-  planReplaced();
+  planReplaced(true);
   return true;
 }
 
@@ -151,7 +152,7 @@ void Session::setCopied(Copies copies) {
 }
 
 void Session::lightFinding(int index) {
-  if (index < -1 || index >= static_cast<int>(report_.findings.size())) index = -1;
+  if (index < -1 || index >= static_cast<int>(report().findings.size())) index = -1;
   if (index == lit_) return;
   lit_ = index;
   emit litChanged();

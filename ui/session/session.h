@@ -9,7 +9,7 @@
 
 #include "core/plan/copies.h"
 #include "core/plan/history.h"
-#include "core/rules/check.h"
+#include "core/rules/recheck.h"
 
 namespace elbowroom::ui {
 
@@ -22,9 +22,9 @@ class Session : public QObject {
   const Option& option() const { return layout_.option; }
   std::size_t optionIndex() const { return option_; }
   const Layout& layout() const { return layout_; }
-  const Report& report() const { return report_; }
+  const Report& report() const { return checked_.report; }
   // What the check of this layout has searched for already.
-  Memo& memo() { return memo_; }
+  Memo& memo() { return checked_.memo; }
   const History& history() const { return history_; }
 
   // Applies the edit to the current option (its `option` is set here). A drag that nobody has ended is cancelled
@@ -92,16 +92,16 @@ class Session : public QObject {
   void showFinding(int index);  // somebody asked to go to it
 
  private:
-  void recompute();
+  // `moved`: things were moved; what that cannot change is taken over.
+  void recompute(bool moved = false);
   void restart(Plan plan, bool saved);
-  void planReplaced();  // after undo, redo, option edits: clamps option and selection, then recompute
+  void planReplaced(bool moved = false);  // after undo, redo, option edits: clamps option and selection, then recompute
   History history_;
   std::optional<History> drag_base_;
   Layout base_layout_;
   std::size_t option_ = 0;
   Layout layout_;
-  Report report_;
-  Memo memo_;
+  Checked checked_;
   std::set<ElementId> selection_;
   Copies copied_;
   int lit_ = -1;
