@@ -104,18 +104,21 @@ class CellQueue {
 // The nearest features within `reach`, each corner once.
 Pulls pullsAt(const Kernel& kernel, Vec at, double reach) {
   Pulls pulls;
-  for (std::size_t i = 0; i < kernel.edges.size(); ++i) {
-    const Vec v = at - kernel.edges[i].nearest(at);
-    const double squared = dot(v, v);
-    if (squared > reach * reach || squared == 0) continue;
-    const double d = std::sqrt(squared);
-    if (pulls.count == kMostPulls && d >= pulls.item[pulls.count - 1].distance) continue;
-    const Pull pull{d, (1 / d) * v, static_cast<int>(i)};
-    bool known = false;
-    for (int j = 0; j < pulls.count && !known; ++j)
-      known = std::fabs(pulls.item[j].distance - d) < 1e-9 && dot(pulls.item[j].away, pull.away) > 1 - 1e-12;
-    if (known) continue;
-    pulls.add(pull);
+  for (const Ring& ring : kernel.rings) {
+    if (ring.squareTo(at) > reach * reach) continue;
+    for (int i = ring.first; i < ring.last; ++i) {
+      const Vec v = at - kernel.edges[static_cast<std::size_t>(i)].nearest(at);
+      const double squared = dot(v, v);
+      if (squared > reach * reach || squared == 0) continue;
+      const double d = std::sqrt(squared);
+      if (pulls.count == kMostPulls && d >= pulls.item[pulls.count - 1].distance) continue;
+      const Pull pull{d, (1 / d) * v, i};
+      bool known = false;
+      for (int j = 0; j < pulls.count && !known; ++j)
+        known = std::fabs(pulls.item[j].distance - d) < 1e-9 && dot(pulls.item[j].away, pull.away) > 1 - 1e-12;
+      if (known) continue;
+      pulls.add(pull);
+    }
   }
   return pulls;
 }

@@ -73,6 +73,8 @@ Value Kernel::valueAt(Vec p) const {
   double depth = -1;
   for (std::size_t r = 0; r < rings.size(); ++r) {
     const Ring& ring = rings[r];
+    // A thing beyond the nearest so far decides nothing.
+    if (r > 0 && ring.squareTo(p) > (free ? least : 0)) continue;
     double nearest = std::numeric_limits<double>::infinity();
     int edge = -1;
     for (int i = ring.first; i < ring.last; ++i) {

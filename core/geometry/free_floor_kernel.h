@@ -45,6 +45,12 @@ struct Edge : Span {
 struct Ring {
   int first = 0, last = 0;  // edges [first, last)
   Vec low, high;
+
+  // No more than the squared distance to any of its edges.
+  double squareTo(Vec p) const {
+    const Vec off{std::max({0.0, low.x - p.x, p.x - high.x}), std::max({0.0, low.y - p.y, p.y - high.y})};
+    return dot(off, off);
+  }
 };
 
 struct Value {

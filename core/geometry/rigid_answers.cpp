@@ -58,12 +58,11 @@ std::optional<Pose> anywhereRigid(const Surroundings& around, const RigidPattern
   if (!around.floor->has_floor) return std::nullopt;
   RigidSearch search(around, pattern);
   const double quarter = std::numbers::pi / 2;
-  // Where nothing fits at any turn, no single turn need be tried.
-  const std::optional<Pose> turned = search.anywhere();
-  if (!turned) return std::nullopt;
   for (const double wall : wallTurns(*around.floor))
     for (double turn = wall; turn < pattern.period + wall - 1e-9; turn += quarter)
       if (const auto found = search.anywhereAt(turn)) return settled(around, pattern, *found, nullptr, false);
+  const std::optional<Pose> turned = search.anywhere();
+  if (!turned) return std::nullopt;
   return settled(around, pattern, *turned, nullptr, true);
 }
 
