@@ -15,6 +15,7 @@
 #include <boost/geometry/geometries/box.hpp>
 #include <boost/geometry/geometries/point.hpp>
 #include <boost/geometry/index/rtree.hpp>
+#include <boost/polygon/segment_data.hpp>
 #include <boost/polygon/voronoi.hpp>
 #include <map>
 
