@@ -9,6 +9,7 @@
 #include <QLineEdit>
 #include <QListWidget>
 #include <QPushButton>
+#include <QShortcut>
 #include <QSplitter>
 #include <QTimer>
 #include <QTreeWidget>
@@ -163,6 +164,10 @@ BooksWindow::BooksWindow(Session& session, BookShelf& shelf, QWidget* parent)
     fillBooks();
     refresh();
   });
+  // The window's own menu does not reach into this one.
+  connect(new QShortcut(QKeySequence::Undo, this), &QShortcut::activated, this, [this] { session_.undo(); });
+  for (const char* keys : {"Ctrl+Shift+Z", "Ctrl+Y"})
+    connect(new QShortcut(QKeySequence(keys), this), &QShortcut::activated, this, [this] { session_.redo(); });
   fillBooks();
 }
 

@@ -81,8 +81,9 @@ void Actions::editMenu() {
   undo_ = add(menu, tr("&Undo"), QKeySequence::Undo, tr("Take the last change back"), [this] {
     if (!undo_first_ || !undo_first_()) canvas_.undo();
   });
-  redo_ = add(menu, tr("&Redo"), QKeySequence::Redo, tr("Do it again"), [this] { session_.redo(); });
-  redo_->setShortcuts({QKeySequence(QKeySequence::Redo), QKeySequence("Ctrl+Y")});
+  redo_ = add(menu, tr("&Redo"), {}, tr("Do it again"), [this] { session_.redo(); });
+  // Which of the two is "the" redo differs between desktops; both work on all.
+  redo_->setShortcuts({QKeySequence("Ctrl+Shift+Z"), QKeySequence("Ctrl+Y")});
   menu->addSeparator();
   remove_ = add(menu, tr("&Delete"), QKeySequence::Delete, tr("Take what is selected out of this option"),
                 [this] { removeSelected(session_); });
@@ -210,7 +211,7 @@ void Actions::helpMenu() {
            "<tr><td><b>Middle button, Space</b></td><td>drag the sheet</td></tr>"
            "<tr><td><b>Tab</b></td><td>goes from element to element</td></tr>"
            "<tr><td><b>W, H, Z</b></td><td>draw the walls, other hand of a door, clear zones on and off</td></tr>"
-           "<tr><td><b>Ctrl+Z, Ctrl+Y</b></td><td>undo, redo</td></tr>"
+           "<tr><td><b>Ctrl+Z, Ctrl+Shift+Z</b></td><td>undo, redo (also Ctrl+Y)</td></tr>"
            "<tr><td><b>C, F, N</b></td><td>turning circle, clear floor space, nearest place that fits</td></tr>"
            "<tr><td><b>Esc</b></td><td>stops, or selects nothing</td></tr></table>"));
   });
@@ -262,7 +263,7 @@ void Actions::refresh() {
   undo_->setIconText(tr("Undo"));
   redo_->setIconText(tr("Redo"));
   undo_->setToolTip(named(tr("Undo"), history.undoLabel()) + " (Ctrl+Z)");
-  redo_->setToolTip(named(tr("Redo"), history.redoLabel()));
+  redo_->setToolTip(named(tr("Redo"), history.redoLabel()) + " (Ctrl+Shift+Z)");
   bool fixture = false, door = false, copies = false;
   for (const ElementId& id : session_.selection()) {
     fixture |= findFixture(session_.option(), id) != nullptr;

@@ -20,16 +20,22 @@
 #include "ui/sheets/sheets_dialog.h"
 #include "ui/tray/tray.h"
 #include "ui/walls/wall_strip.h"
+#include "ui/widgets/field_manners.h"
 #include "ui/window/actions.h"
 #include "ui/window/file_flow.h"
 #include "ui/window/stand_in_bar.h"
 #include "ui/window/start_panel.h"
 
 namespace elbowroom::ui {
+namespace {
+constexpr int kReadQuickly = 8000, kReadSlowly = 15000;  // ms
+constexpr int kNoticeTop = 10;
+}  // namespace
 
 MainWindow::MainWindow(Plan plan) : session_(std::move(plan)) {
   setObjectName("main-window");
   setAcceptDrops(true);
+  teachFields();
   build();
   shelf_ = new BookShelf(this);
   files_ = new FileFlow(session_, this);
@@ -107,7 +113,6 @@ void MainWindow::build() {
   notice_->hide();
   notice_timer_ = new QTimer(this);
   notice_timer_->setSingleShot(true);
-  notice_timer_->setInterval(8000);
   canvas_->installEventFilter(this);
 }
 
@@ -129,7 +134,10 @@ void MainWindow::connectAll() {
   connect(strip, &WallStrip::said, hint_, &QLabel::setText);
   connect(&session_, &Session::refused, this, [this](const QString& why) { notice(why); });
   connect(files_, &FileFlow::problem, this, [this](const QString& why) { notice(why, true); });
-  connect(files_, &FileFlow::done, this, [this](const QString& what) { notice(what); });
+  connect(files_, &FileFlow::done, this, [this](const QString& what) {
+    hint_->setText(what);
+    notice(what);
+  });
   connect(files_, &FileFlow::pathChanged, this, [this] {
     notice_->hide();
     retitle();
@@ -138,6 +146,8 @@ void MainWindow::connectAll() {
     warnOfMissingBooks();
   });
   connect(&session_, &Session::changed, this, [this] {
+    // What it said was about the plan as it was.
+    if (!notice_->text().contains("href")) dismissNotice();
     retitle();
     placeOverlays();
   });
@@ -158,9 +168,9 @@ void MainWindow::connectAll() {
   connect(canvas_, &PlanCanvas::toolChanged, this, &MainWindow::placeOverlays);
   connect(start_, &StartPanel::drawWanted, canvas_, &PlanCanvas::startRoom);
   connect(start_, &StartPanel::exampleWanted, this, [this] { files_->openExample(":/samples/hall-bath.elbowroom"); });
-  connect(notice_timer_, &QTimer::timeout, notice_, &QWidget::hide);
+  connect(notice_timer_, &QTimer::timeout, this, &MainWindow::dismissNotice);
   connect(notice_, &QLabel::linkActivated, this, [this](const QString& link) {
-    notice_->hide();
+    dismissNotice();
     if (link == "books") openBooks();
     if (link == "restore") files_->restoreRecovery();
     if (link == "drop") files_->dropRecovery();
@@ -181,31 +191,47 @@ void MainWindow::notice(const QString& text, bool lasting) {
   notice_->show();
   notice_->raise();
   placeOverlays();
-  if (lasting) notice_timer_->stop();
-  else notice_timer_->start();
+  // What asks for an answer waits for it; what only tells goes by itself.
+  if (text.contains("href")) notice_timer_->stop();
+  else notice_timer_->start(lasting ? kReadSlowly : kReadQuickly);
+}
+
+void MainWindow::dismissNotice() {
+  if (notice_->isHidden()) return;
+  notice_->hide();
+  notice_timer_->stop();
+  placeOverlays();
 }
 
 void MainWindow::placeOverlays() {
   start_->setVisible(session_.layout().room.empty() && canvas_->choosing());
-  if (!start_->isHidden()) {
-    start_->adjustSize();
-    start_->move((canvas_->width() - start_->width()) / 2, (canvas_->height() - start_->height()) / 2);
-  }
   if (!notice_->isHidden()) {
     const int width = std::min(520, canvas_->width() - 40);
     const int wanted = std::min(width, notice_->fontMetrics().horizontalAdvance(notice_->text()) + 30);
     notice_->setFixedWidth(std::max(wanted, 160));
     notice_->adjustSize();
-    notice_->move((canvas_->width() - notice_->width()) / 2, 10);
+    notice_->move((canvas_->width() - notice_->width()) / 2, kNoticeTop);
+  }
+  if (!start_->isHidden()) {
+    start_->adjustSize();
+    int top = (canvas_->height() - start_->height()) / 2;
+    if (!notice_->isHidden()) top = std::max(top, notice_->geometry().bottom() + kNoticeTop);
+    start_->move((canvas_->width() - start_->width()) / 2, top);
   }
 }
 
 bool MainWindow::eventFilter(QObject* object, QEvent* event) {
   if (object == canvas_ && event->type() == QEvent::Resize) placeOverlays();
-  if (object == canvas_ && event->type() == QEvent::MouseButtonPress && notice_->isVisible() && !notice_timer_->isActive() &&
-      !notice_->text().contains("href"))
-    notice_->hide();
+  if (object == canvas_ && event->type() == QEvent::MouseButtonPress && !notice_->text().contains("href"))
+    dismissNotice();
+  if (object == canvas_ && event->type() == QEvent::KeyPress && static_cast<QKeyEvent*>(event)->key() == Qt::Key_Escape)
+    dismissNotice();
   return QMainWindow::eventFilter(object, event);
+}
+
+void MainWindow::keyPressEvent(QKeyEvent* event) {
+  if (event->key() == Qt::Key_Escape) dismissNotice();
+  QMainWindow::keyPressEvent(event);
 }
 
 void MainWindow::resizeEvent(QResizeEvent* event) {
@@ -247,9 +273,9 @@ void MainWindow::openBooks() {
 
 void MainWindow::loadBooks() {
   const QStringList refused = shelf_->load();
+  session_.recheck();
   if (!refused.isEmpty())
     notice(tr("A book of yours cannot be used: %1").arg(refused.join(' ').toHtmlEscaped()), true);
-  session_.recheck();
 }
 
 void MainWindow::warnOfMissingBooks() {

@@ -39,6 +39,7 @@ class MainWindow : public QMainWindow {
 
  protected:
   void closeEvent(QCloseEvent*) override;
+  void keyPressEvent(QKeyEvent*) override;
   void resizeEvent(QResizeEvent*) override;
   void showEvent(QShowEvent*) override;
   bool eventFilter(QObject*, QEvent*) override;
@@ -50,7 +51,10 @@ class MainWindow : public QMainWindow {
   void connectAll();
   void placeOverlays();
   void countWishes(int undecided);
+  // Goes by Escape, a click on the plan, the next change of the plan or after a while; with a link in it, by Escape or
+  // the link.
   void notice(const QString& text, bool lasting = false);
+  void dismissNotice();
   void loadBooks();
   void warnOfMissingBooks();
   void retitle();
