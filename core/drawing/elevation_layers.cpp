@@ -86,7 +86,7 @@ std::vector<BodyLevel> levelsOn(const Layout& layout, std::size_t wall, Unit uni
                         person.name + ": " + what + " " + lengthText(at, unit)});
     };
     if (!person.chair) {
-      add(on.eyes, "eyes", eyeHeight(person));
+      add(on.eyes, "eyes", eyesOf(person).high);
       add(on.elbows, "elbow", elbowHeight(person));
     }
     add(on.hands, "reach", reachUp(person));

@@ -23,7 +23,8 @@ std::string actionText(const Opening& o) {
   std::string text(labelOf(o.action));
   switch (o.action) {
     case DoorAction::hinged:
-      return text + ", hinges " + handOf(o.hinge) + ", swings " + (o.swing == Swing::in ? "in" : "out");
+      return text + ", hinges " + handOf(o.hinge) + ", swings " + (o.swing == Swing::in ? "in" : "out") +
+             (yesNo(o.facts, "clear_hinges") == true ? ", swing-clear hinges" : "");
     case DoorAction::doubleLeaf:
       return text + ", swings " + (o.swing == Swing::in ? "in" : "out");
     case DoorAction::bifold:

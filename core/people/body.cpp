@@ -8,11 +8,14 @@ namespace {
 using namespace literals;
 
 constexpr Length kChairReach = 48_in, kChairRim = 34_in, kChairToes = 6_in;
+constexpr Length kSeatedLow = 43_in, kSeatedHigh = 51_in;
 }  // namespace
 
-Length eyeHeight(const Person& person) {
+HeightBand eyesOf(const Person& person) {
+  if (person.chair) return {kSeatedLow, kSeatedHigh};
   // A child's head is nearly of adult size, so the adult ratio would put the eyes too high.
-  return person.child ? person.stature - 4.3_in : person.stature.scaled(0.935);
+  const Length eye = person.child ? person.stature - 4.3_in : person.stature.scaled(0.935);
+  return {eye, eye};
 }
 
 Length elbowHeight(const Person& person) { return person.stature.scaled(0.617); }

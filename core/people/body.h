@@ -12,16 +12,18 @@
 namespace elbowroom {
 
 // ---- heights
-Length eyeHeight(const Person&);       // adults 0.935 S, computed; children S - 4.3 in, derived estimate
+struct HeightBand {
+  Length low, high;
+};
+// Where somebody's eyes may be. Standing one height: adults 0.935 S, computed; children S - 4.3 in, derived estimate.
+// In a wheelchair 43 to 51 in (1991 ADA Standards A4.2.4 and Figure A3), whatever the stature.
+HeightBand eyesOf(const Person&);
 Length elbowHeight(const Person&);     // 0.617 S, computed; of children a derived estimate
 Length shoulderHeight(const Person&);  // 0.820 S, computed
 Length reachUp(const Person&);         // overhead fingertip, 1.286 S standing, computed; 48 in from a wheelchair
 Length kneelingHip(const Person&);     // 0.238 S, computed: a rim no higher can be leaned over
 // The counter one works at with ease: 2 to 4 in below the elbow (ergonomics course, studyres.com 8656229, read
 // second hand). From a wheelchair: rim at most 34 in (A117.1 606.3 as quoted with guideline 7); low is then 0.
-struct HeightBand {
-  Length low, high;
-};
 HeightBand workingHeight(const Person&);
 // The step that brings a person's working height up to a counter (worked example T18); 0 when none is needed.
 Length stepFor(const Person&, Length counter);

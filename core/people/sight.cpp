@@ -7,18 +7,12 @@ namespace elbowroom {
 using namespace literals;
 
 namespace {
-constexpr Length kSeatedLow = 43_in, kSeatedHigh = 51_in;
 constexpr Length kCrown = Length::nanometres(112'268'000);  // crown above eye, 4.42 in, ANSUR II, computed
 }  // namespace
 
-Length mirrorTopFor(const Person& p) { return (eyeHeight(p) + p.stature) / 2; }
-Length mirrorFaceBottomFor(const Person& p) { return eyeHeight(p) - 2_in; }
-Length mirrorWaistBottomFor(const Person& p) { return (eyeHeight(p) + elbowHeight(p)) / 2; }
-
-HeightBand eyesOf(const Person& p) {
-  if (p.chair) return {kSeatedLow, kSeatedHigh};
-  return {eyeHeight(p), eyeHeight(p)};
-}
+Length mirrorTopFor(const Person& p) { return (eyesOf(p).high + p.stature) / 2; }
+Length mirrorFaceBottomFor(const Person& p) { return eyesOf(p).high - 2_in; }
+Length mirrorWaistBottomFor(const Person& p) { return (eyesOf(p).high + elbowHeight(p)) / 2; }
 
 std::optional<MirrorEdges> mirrorEdgesFor(const std::vector<const Person*>& people) {
   std::optional<MirrorEdges> edges;

@@ -9,13 +9,11 @@ namespace elbowroom {
 
 // Edges of a mirror that show a person, whatever the distance (optics, worked examples T19 and T20): the top
 // at least halfway from eye to crown, the bottom at most halfway from eye to the lowest point wanted.
+// These three are for people who stand.
 Length mirrorTopFor(const Person&);          // head: (eye + stature) / 2
 Length mirrorFaceBottomFor(const Person&);   // face: (eye + chin) / 2, chin 4 in below the eye (T19's child)
 Length mirrorWaistBottomFor(const Person&);  // to the waist, taken at the elbow: (eye + elbow) / 2, derived
 
-// Where somebody's eyes may be: one height standing, 43 to 51 in in a wheelchair (1991 ADA Standards A4.2.4 and
-// Figure A3).
-HeightBand eyesOf(const Person&);
 // What a mirror has to reach to show everybody: the top the tallest one's head, the lower edge the waist of those who
 // stand and the face of children and of people in wheelchairs.
 struct MirrorEdges {

@@ -5,6 +5,7 @@
 #include <map>
 
 #include "core/geometry/measure.h"
+#include "core/plan/snap_along.h"
 #include "core/plan/snap_wall_item.h"
 
 namespace elbowroom {
@@ -32,6 +33,27 @@ void placeFixtures(const Copies& copies, Option& scratch, PutThings& put, Length
     }
     scratch.fixtures.push_back(copy);
     put.fixtures.push_back(std::move(copy));
+  }
+}
+
+void placeOpenings(const Copies& copies, const Layout& into, const ElementId& onto, Option& scratch, PutThings& put) {
+  if (into.walls.empty()) return;
+  for (Opening copy : copies.openings) {
+    if (!onto.empty()) copy.wall = onto;
+    const WallFrame* wall = findWallFrame(into, copy.wall);
+    if (!wall) wall = &into.walls.front();
+    copy.wall = wall->id;
+    snap_parts::AlongProblem problem{
+        .wall_length = wall->length, .half = copy.width / 2, .blocked = {}, .neighbours = {}, .centres = {}};
+    for (const Opening& there : scratch.openings)
+      if (there.wall == wall->id)
+        problem.blocked.push_back({there.along - there.width / 2, there.along + there.width / 2, there.id});
+    const auto along = snap_parts::nearestAllowed(problem, copy.along);
+    if (!along) continue;
+    copy.along = *along;
+    copy.id = freshId(scratch, copy.id.text);
+    scratch.openings.push_back(copy);
+    put.openings.push_back(std::move(copy));
   }
 }
 
@@ -103,6 +125,8 @@ Copies copiesOf(const Layout& layout, std::span<const ElementId> ids) {
   Copies copies;
   for (const PlacedFixture& f : layout.fixtures)
     if (chosen(f.fixture.id)) copies.fixtures.push_back(f);
+  for (const Opening& o : layout.option.openings)
+    if (chosen(o.id)) copies.openings.push_back(o);
   for (const WallItem& i : layout.option.on_walls)
     if (chosen(i.id)) copies.on_walls.push_back(i);
   for (const CeilingItem& i : layout.option.on_ceiling)
@@ -116,6 +140,7 @@ PutThings putDown(const Copies& copies, const Layout& into, const ElementId& wal
   const Sizes sizes = sizesIn(into.settings.unit);
   std::map<ElementId, ElementId> copy_of;
   placeFixtures(copies, scratch, put, sizes.aside, copy_of);
+  placeOpenings(copies, into, wall, scratch, put);
   placeOnWalls(copies, into, wall, scratch, put, sizes.gap, copy_of);
   placeOnCeiling(copies, into, scratch, put, sizes.aside);
   return put;

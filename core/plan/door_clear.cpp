@@ -1,6 +1,8 @@
 // Geometry of the clear opening. The frame: x along the wall from the pin, y towards the side the leaf opens
 // to. g gap round the leaf, p pin's offset before its face, t leaf, s stop. With g 1/8 and p 1/4 a 90 degree
-// leaf leaves W + 2g - (g/2 + p + t) - s: W - 1.875 in for a 1 3/8 in leaf and a 7/16 in stop.
+// leaf leaves W + 2g - (g/2 + p + t) - s: W - 1.875 in for a 1 3/8 in leaf and a 7/16 in stop. Swing-clear hinges take
+// the leaf out of the opening at 90 degrees: what is left is stop to stop, W + 2g - 2s (1 1/4 in more; read second
+// hand: 1 1/2 to 2 in more).
 #include <algorithm>
 #include <cmath>
 
@@ -14,7 +16,10 @@ using namespace literals;
 
 constexpr Length kGap = Length::nanometres(3'175'000);        // 1/8 in
 constexpr Length kPinOffset = Length::nanometres(6'350'000);  // 1/4 in
+constexpr Length kUsualStop = Length::nanometres(11'112'500);  // 7/16 in
 constexpr Length kPocketProud = Length::nanometres(12'700'000);  // 1/2 in, from memory
+
+constexpr double kSquare = 1.5707;  // a hair less than 90 degrees
 
 Length orNothing(Length value) { return std::max(value, Length{}); }
 
@@ -22,8 +27,11 @@ Length orNothing(Length value) { return std::max(value, Length{}); }
 // passes the leaf's tip, so the face may be taken as a line.
 Length hingedClear(const Opening& door, double angle) {
   const Length behind = kPinOffset + layout_parts::leafThickness(door);
-  const Length stop = door.width + 2 * kGap - kGap / 2 - door.stop.value_or(0.4375_in);
+  const Length own = door.stop.value_or(kUsualStop);
+  const Length stop = door.width + 2 * kGap - kGap / 2 - own;
   const Length square = stop - behind;
+  if (angle >= kSquare && yesNo(door.facts, "clear_hinges") == true)
+    return orNothing(door.width + 2 * kGap - 2 * own);
   const Length turned = stop.scaled(std::sin(angle)) + behind.scaled(std::cos(angle)) - behind;
   return orNothing(std::min(square, turned));
 }

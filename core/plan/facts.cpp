@@ -66,6 +66,8 @@ constexpr std::array kFacts{
              "How far is its liner turned up above the finished threshold?"},
     FactInfo{"safety_glass", fixture, "shower", yesNo, "Safety glass",
              "Is the glass of its enclosure marked as safety glass?"},
+    FactInfo{"hinge_backing", fixture, "bath freestanding-bath shower", yesNo, "Solid wood at its glass hinges",
+             "Is there solid wood, such as two studs laid flat, in the wall where its glass door hangs?"},
     FactInfo{"wet_wall_height", fixture, "bath freestanding-bath shower", length, "Waterproof finish up to",
              "How high above the floor does the waterproof wall finish go?"},
     FactInfo{"fold_down_seat", fixture, "shower", yesNo, "Fold-down seat", "Does its seat fold up?"},

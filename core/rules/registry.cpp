@@ -360,6 +360,8 @@
   RULE(comfort, storageReach)                     \
   RULE(comfort, switchHeight)                     \
   RULE(comfort, grabBarHeight)                    \
+  RULE(comfort, grabBarGap)                       \
+  RULE(comfort, grabBarDiameter)                  \
   RULE(comfort, paperHolderAhead)                 \
   RULE(comfort, bathControlHeight)                \
   RULE(comfort, showerHotWait)                    \
@@ -392,10 +394,12 @@
   RULE(craft, recessLoad)                         \
   RULE(craft, grabBarPlywood)                     \
   RULE(craft, wallHungBacked)                     \
+  RULE(craft, glassHingeBacked)                   \
   RULE(craft, wallItemUnderCeiling)               \
   RULE(craft, mirrorHoleToEdge)                   \
   RULE(craft, mirrorHoleToHole)                   \
   RULE(craft, mirrorItemWhole)                    \
+  RULE(craft, mirrorOverBacksplash)               \
   RULE(craft, controlOutOfSpray)                  \
   RULE(craft, controlFromOutside)                 \
   RULE(craft, headOverTallest)                    \

@@ -19,9 +19,9 @@ Vector through(const Layout& layout, const PlacedOpening& door) {
 }
 
 Length highestEye(const std::vector<Person>& people) {
-  if (people.empty()) return eyeHeight(tallMan());
+  if (people.empty()) return eyesOf(tallMan()).high;
   Length highest;
-  for (const Person& p : people) highest = std::max(highest, eyeHeight(p));
+  for (const Person& p : people) highest = std::max(highest, eyesOf(p).high);
   return highest;
 }
 

@@ -6,7 +6,7 @@
 #include <cmath>
 
 #include "core/plan/bays.h"
-#include "core/plan/fixture_sides.h"
+#include "core/plan/glass_hinges.h"
 #include "core/plan/wall_catalogue.h"
 #include "core/works/backing_later.h"
 
@@ -20,7 +20,6 @@ constexpr Length kBarPlywood = Length::nanometres(19'050'000);  // 3/4 in
 constexpr Length kBelowRim = 12_in;   // brackets of basins and benches; the maker's template says where
 constexpr Length kBasinRim = 34_in, kSeat = 18_in, kGlassTop = 72_in;
 constexpr Length kHingeStud = Length::nanometres(88'900'000);  // a 2 by 4 laid flat, 3 1/2 in
-constexpr Length kAtWall = 1_in;
 
 bool counts(Status s) { return s != Status::remove; }
 
@@ -93,23 +92,14 @@ void addFixtures(const Layout& layout, std::vector<BackingZone>& zones) {
 }
 
 void addHinges(const Layout& layout, std::vector<BackingZone>& zones) {
-  for (const PlacedFixture& f : layout.fixtures) {
-    if (!counts(f.fixture.status)) continue;
-    for (const FixtureSide& side : sidesOf(layout, f)) {
-      if (side.pane == nullptr || !side.pane->door || !side.pane->hinge) continue;
-      const Point at = *side.pane->hinge == Hand::left ? side.line.a : side.line.b;
-      for (const WallFrame& wall : layout.walls) {
-        const bool across = std::abs(dot(1_in * wall.along, side.out).inches()) > 0.7;
-        const Length along = dot(at - wall.from, wall.along), off = dot(at - wall.from, wall.inward);
-        if (!across || abs(off) > kAtWall || along < -kAtWall || along > wall.length + kAtWall) continue;
-        BackingZone z = zoneFor(BackingFor::glassHinge, wall.id, {f.fixture.id});
-        z.from = along - kHingeStud / 2;
-        z.to = along + kHingeStud / 2;
-        z.top = side.pane->height.value_or(kGlassTop);
-        zones.push_back(std::move(z));
-        break;
-      }
-    }
+  for (const GlassHinge& hinge : glassHinges(layout)) {
+    const WallFrame& wall = layout.walls[static_cast<std::size_t>(hinge.wall)];
+    BackingZone z = zoneFor(BackingFor::glassHinge, wall.id, {hinge.fixture});
+    z.from = hinge.along - kHingeStud / 2;
+    z.to = hinge.along + kHingeStud / 2;
+    z.top = hinge.top.value_or(kGlassTop);
+    z.answered = yesNo(findFixture(layout.option, hinge.fixture)->facts, "hinge_backing").value_or(false);
+    zones.push_back(std::move(z));
   }
 }
 
@@ -249,7 +239,7 @@ std::vector<BackingZone> backingZones(const Layout& layout) {
     reachStuds(layout, wall, z);
     z.from = std::max(z.from, Length{});
     z.to = std::min(z.to, layout.walls[static_cast<std::size_t>(wall)].length);
-    z.answered = answers(layout.option.room.walls[static_cast<std::size_t>(wall)], z.use);
+    z.answered = z.answered || answers(layout.option.room.walls[static_cast<std::size_t>(wall)], z.use);
   }
   join(zones);
   std::stable_sort(zones.begin(), zones.end(), [&](const BackingZone& a, const BackingZone& b) {

@@ -62,6 +62,7 @@ struct AdviceActionsTest : testing::Test {
   }
   // Clicks the finding open and waits for its remedies.
   FindingActions* open(const std::string& rule, const std::string& book = "us-residential") {
+    panel.model()->setOpen(AdviceGroup::unknown, true);  // folded until it is asked for
     const int row = rowOf(rule, book);
     EXPECT_GE(row, 0) << rule;
     if (row < 0) return nullptr;

@@ -37,6 +37,11 @@ struct AdviceTest : testing::Test {
   AdviceList& list() { return *panel.list(); }
   AdviceModel& model() { return *panel.model(); }
   QPoint middleOf(int row) { return list().visualRect(model().index(row)).center(); }
+  int lastShown() {  // the last finding before the folded groups
+    int row = model().rowCount() - 1;
+    while (row > 0 && model().isGroup(row)) --row;
+    return row;
+  }
   // Moves the toilet along its wall.
   void moveToilet(Length along) {
     Fixture f = *findFixture(session.option(), {"wc"});
@@ -62,6 +67,7 @@ TEST_F(AdviceTest, SaysTheLargestTurningCircleWithoutFlattering) {
 }
 
 TEST_F(AdviceTest, RowsCarryTheNumbersOfThePlan) {
+  model().setOpen(AdviceGroup::unknown, true);
   int number = 0, row = 0;
   for (std::size_t i = 0; i < session.report().findings.size(); ++i) {
     const Outcome outcome = session.report().findings[i].outcome;
@@ -74,16 +80,23 @@ TEST_F(AdviceTest, RowsCarryTheNumbersOfThePlan) {
   EXPECT_GT(number, 0);
 }
 
-TEST_F(AdviceTest, ClearFindingsAreFoldedUntilAsked) {
+// What is not stated comes last, clear before it; both are folded until they are asked for, by mouse or by keys.
+TEST_F(AdviceTest, ClearAndNotStatedAreFoldedUntilAsked) {
   const int rows = model().rowCount(), last = rows - 1;
   ASSERT_TRUE(model().isGroup(last));
-  ASSERT_EQ(model().groupOf(last), AdviceGroup::clear);
+  ASSERT_EQ(model().groupOf(last), AdviceGroup::unknown);
+  ASSERT_TRUE(model().isGroup(last - 1));
+  ASSERT_EQ(model().groupOf(last - 1), AdviceGroup::clear);
   list().scrollToBottom();
-  QTest::mouseClick(list().viewport(), Qt::LeftButton, {}, middleOf(last));
+  QTest::mouseClick(list().viewport(), Qt::LeftButton, {}, middleOf(last - 1));
   EXPECT_EQ(model().rowCount(), rows + countOf(session, Outcome::clear));
   list().setFocus();
   QTest::keyClick(&list(), Qt::Key_Left);
   EXPECT_EQ(model().rowCount(), rows);
+  QTest::keyClick(&list(), Qt::Key_End);
+  QTest::keyClick(&list(), Qt::Key_Right);
+  ASSERT_GT(countOf(session, Outcome::unknown), 0);
+  EXPECT_EQ(model().rowCount(), rows + countOf(session, Outcome::unknown));
 }
 
 TEST_F(AdviceTest, HoverLightsAndLeavingUnlights) {
@@ -124,7 +137,7 @@ TEST_F(AdviceTest, KeysMoveLightAndGo) {
 }
 
 TEST_F(AdviceTest, LightFromThePlanShowsInTheList) {
-  const int row = model().rowCount() - 2;
+  const int row = lastShown();
   ASSERT_FALSE(model().isGroup(row));
   session.lightFinding(model().findingAt(row));
   const QRect place = list().visualRect(model().index(row));
@@ -167,8 +180,21 @@ TEST_F(AdviceTest, FindingsComeAndGoWithTheDragAndUndo) {
   EXPECT_FALSE(shortOf("toilet-centreline-side"));
 }
 
+TEST_F(AdviceTest, LightOnAFoldedFindingShowsAtItsGroup) {
+  const auto& findings = session.report().findings;
+  const auto asked = std::find_if(findings.begin(), findings.end(), [](const Finding& f) {
+    return f.outcome == Outcome::unknown && !onlyWished(f);
+  });
+  ASSERT_NE(asked, findings.end());
+  session.lightFinding(static_cast<int>(asked - findings.begin()));
+  const int row = static_cast<AdviceDelegate*>(list().itemDelegate())->litRow();
+  ASSERT_GE(row, 0);
+  EXPECT_TRUE(model().isGroup(row));
+  EXPECT_EQ(model().groupOf(row), AdviceGroup::unknown);
+}
+
 TEST_F(AdviceTest, TheLitFindingFollowsItsRowWhenOthersComeBeforeIt) {
-  const int row = model().rowCount() - 2;
+  const int row = lastShown();
   const std::string rule = session.report().findings[static_cast<std::size_t>(model().findingAt(row))].rule;
   session.lightFinding(model().findingAt(row));
   moveToilet(47_in);

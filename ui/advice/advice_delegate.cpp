@@ -146,7 +146,7 @@ void AdviceDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option
   painter->setRenderHint(QPainter::Antialiasing);
   const AdviceGroup group = model_.groupOf(row);
   if (model_.isGroup(row)) {
-    painter->fillRect(box, l.panel);
+    painter->fillRect(box, row == lit_row_ ? l.lit : l.panel);
     painter->setPen(QPen(l.hairline, 1));
     painter->drawLine(QPointF(box.left(), box.bottom() + 0.5), QPointF(box.right() + 1, box.bottom() + 0.5));
     const QPointF m(box.left() + kMargin + 5, box.center().y() + 1);

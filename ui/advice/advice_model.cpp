@@ -85,6 +85,17 @@ int AdviceModel::rowOfFinding(int finding) const {
   return -1;
 }
 
+int AdviceModel::rowStandingFor(int finding) const {
+  const auto& findings = session_.report().findings;
+  if (finding < 0 || finding >= static_cast<int>(findings.size())) return -1;
+  if (const int row = rowOfFinding(finding); row >= 0) return row;
+  const auto group = groupFor(findings[static_cast<std::size_t>(finding)]);
+  if (!group || onlyWished(findings[static_cast<std::size_t>(finding)])) return -1;
+  for (int row = 0; row < rowCount(); ++row)
+    if (isGroup(row) && groupOf(row) == *group) return row;
+  return -1;
+}
+
 QVariant AdviceModel::data(const QModelIndex& index, int role) const {
   if (!index.isValid() || index.row() >= rowCount()) return {};
   const int row = index.row();
@@ -110,6 +121,15 @@ QVariant AdviceModel::data(const QModelIndex& index, int role) const {
   return parts.join(", ");
 }
 
+// What is asked about one thing stands together, so that a person states it in one go.
+void AdviceModel::groupByThing(std::vector<Row>& rows) {
+  std::map<ElementId, int> order;
+  const auto thing = [](const Row& row) { return row.key.subjects.empty() ? ElementId{} : row.key.subjects.front(); };
+  for (const Row& row : rows) order.emplace(thing(row), static_cast<int>(order.size()));
+  std::stable_sort(rows.begin(), rows.end(),
+                   [&](const Row& a, const Row& b) { return order.at(thing(a)) < order.at(thing(b)); });
+}
+
 std::vector<AdviceModel::Row> AdviceModel::wantedRows() {
   counts_ = {};
   failed_ = 0;
@@ -132,6 +152,7 @@ std::vector<AdviceModel::Row> AdviceModel::wantedRows() {
     }
     rows.push_back(std::move(row));
   }
+  groupByThing(groups[static_cast<std::size_t>(AdviceGroup::unknown)]);
   std::vector<Row> all;
   for (std::size_t g = 0; g < groups.size(); ++g) {
     if (groups[g].empty()) continue;

@@ -12,7 +12,8 @@ namespace elbowroom::ui {
 
 class Session;
 
-enum class AdviceGroup { shortfall, unknown, close, accepted, clear };
+// What is not stated comes last and folded: it asks for work, but says nothing against the plan.
+enum class AdviceGroup { shortfall, close, accepted, clear, unknown };
 inline constexpr std::size_t kAdviceGroups = 5;
 
 class AdviceModel : public QAbstractListModel {
@@ -36,6 +37,7 @@ class AdviceModel : public QAbstractListModel {
   // Index into the report's findings, -1 for a group row.
   int findingAt(int row) const { return rows_[static_cast<std::size_t>(row)].finding; }
   int rowOfFinding(int finding) const;  // -1 when not shown
+  int rowStandingFor(int finding) const;  // its own, or that of the folded group it is in; -1 when in none
   // The number on the plan, 0 for a finding without a mark.
   int numberAt(int row) const { return rows_[static_cast<std::size_t>(row)].number; }
   const FindingText& textAt(int row) const;
@@ -58,10 +60,11 @@ class AdviceModel : public QAbstractListModel {
     int number = 0;
   };
   std::vector<Row> wantedRows();
+  static void groupByThing(std::vector<Row>& rows);
 
   Session& session_;
   std::vector<Row> rows_;
-  std::array<bool, kAdviceGroups> open_{true, true, true, true, false};
+  std::array<bool, kAdviceGroups> open_{true, true, true, false, false};
   std::array<int, kAdviceGroups> counts_{};
   int failed_ = 0;
   mutable std::map<int, FindingText> texts_;  // by finding, made when a row is first looked at

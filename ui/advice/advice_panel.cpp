@@ -150,7 +150,7 @@ void AdvicePanel::refresh() {
 }
 
 void AdvicePanel::showLit() {
-  const int row = model_->rowOfFinding(session_.litFinding());
+  const int row = model_->rowStandingFor(session_.litFinding());
   lit_ = row >= 0 ? QPersistentModelIndex(model_->index(row)) : QPersistentModelIndex();
   if (delegate_->litRow() == row) return;
   delegate_->setLitRow(row);

@@ -68,10 +68,10 @@ std::optional<Asking> askFixture(const Fixture& f, const std::string& key) {
     return a;
   }
   if (key == "glass.height") {
-    Asking a = ask(FactType::length, "Height of the glass", "How high above the floor does its fixed glass go?");
+    Asking a = ask(FactType::length, "Height of the glass", "How high above the floor does its glass go?");
     a.state = [f = f, put](const FactValue& value) mutable -> Change {
       for (Pane& pane : f.glass)
-        if (!pane.door && !pane.height) pane.height = std::get<Length>(value);
+        if (!pane.height) pane.height = std::get<Length>(value);
       return put(f);
     };
     return a;

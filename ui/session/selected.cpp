@@ -10,18 +10,20 @@ namespace {
 Copies selectedCopies(Session& session) {
   const std::vector<ElementId> ids(session.selection().begin(), session.selection().end());
   Copies copies = copiesOf(session.layout(), ids);
-  if (copies.empty()) emit session.refused(QObject::tr("Select a fixture or something on a wall or the ceiling first."));
+  if (copies.empty()) emit session.refused(QObject::tr("Select a fixture, an opening or something on a wall or the ceiling first."));
   return copies;
 }
 
 void putDownAndSelect(Session& session, const Copies& copies, const ElementId& wall, const QString& label) {
   PutThings put = putDown(copies, session.layout(), wall);
+  if (put.size() < copies.fixtures.size() + copies.openings.size() + copies.on_walls.size() + copies.on_ceiling.size())
+    emit session.refused(QObject::tr("No wall here has room for another opening of that width."));
   if (put.empty()) return;
   std::set<ElementId> chosen;
   const auto choose = [&](const auto& things) {
     for (const auto& thing : things) chosen.insert(thing.id);
   };
-  choose(put.fixtures), choose(put.on_walls), choose(put.on_ceiling);
+  choose(put.fixtures), choose(put.openings), choose(put.on_walls), choose(put.on_ceiling);
   if (session.perform(std::move(put), label)) session.select(chosen);
 }
 

@@ -5,7 +5,7 @@
 
 namespace elbowroom::ui {
 
-// Fixtures and things on walls and the ceiling; with none of these selected it says so and keeps what was copied.
+// Fixtures, openings and things on walls and the ceiling; with none of these selected it says so and keeps what was copied.
 void copySelected(Session&);
 // Into the present option, on `wall` when it is given, else on the selected wall, else where it came from.
 void pasteCopied(Session&, const ElementId& wall = {});

@@ -55,7 +55,8 @@ void offerEdits(QMenu& menu, Session& session, const ElementId& wall) {
   };
   const auto& chosen = session.selection();
   const bool copies = std::any_of(chosen.begin(), chosen.end(), [&](const ElementId& id) {
-    return findFixture(session.option(), id) || findWallItem(session.option(), id);
+    return findFixture(session.option(), id) || findOpening(session.option(), id) ||
+           findWallItem(session.option(), id);
   });
   const bool things = std::any_of(chosen.begin(), chosen.end(),
                                   [&](const ElementId& id) { return !findWall(session.option(), id); });

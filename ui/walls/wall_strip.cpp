@@ -158,7 +158,7 @@ SnapRules WallStrip::snapRules(const Pointer& pointer) const {
 std::vector<HeightLine> WallStrip::eyes() const {
   std::vector<HeightLine> lines;
   for (const Person& person : session_.plan().people)
-    if (!person.chair) lines.push_back({person.name, eyeHeight(person)});
+    if (!person.chair) lines.push_back({person.name, eyesOf(person).high});
   return lines;
 }
 

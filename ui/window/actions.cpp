@@ -269,6 +269,7 @@ void Actions::refresh() {
     fixture |= findFixture(session_.option(), id) != nullptr;
     copies |= findWallItem(session_.option(), id) || findCeilingItem(session_.option(), id);
     const Opening* opening = findOpening(session_.option(), id);
+    copies |= opening != nullptr;
     door |= opening && opening->kind == OpeningKind::door;
   }
   remove_->setEnabled(!session_.selection().empty());

@@ -23,6 +23,7 @@
 #include "ui/widgets/field_manners.h"
 #include "ui/window/actions.h"
 #include "ui/window/file_flow.h"
+#include "ui/window/hint_line.h"
 #include "ui/window/stand_in_bar.h"
 #include "ui/window/start_panel.h"
 
@@ -44,7 +45,7 @@ MainWindow::MainWindow(Plan plan) : session_(std::move(plan)) {
   loadBooks();
   retitle();
   restore();
-  hint_->setText(canvas_->selectTool().hint());
+  hint_->say(canvas_->selectTool().hint());
 }
 
 MainWindow::~MainWindow() = default;
@@ -64,10 +65,7 @@ void MainWindow::build() {
   wishes_ = new WishPanel(session_);
   right_->addTab(wishes_, {});
   countWishes(wishes_->undecided());
-  hint_ = new QLabel;
-  hint_->setContentsMargins(8, 2, 8, 3);
-  hint_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
-  hint_->setAccessibleName(tr("Hint"));
+  hint_ = new HintLine;
 
   middle_ = new QSplitter(Qt::Vertical);
   middle_->addWidget(canvas_);
@@ -130,8 +128,8 @@ void MainWindow::connectAll() {
   });
   actions_->setUndoFirst([strip] { return strip->undoOwnStep(); });
   connect(strip, &WallStrip::placingEnded, canvas_, &PlanCanvas::stopPlacing);
-  connect(canvas_, &PlanCanvas::said, hint_, &QLabel::setText);
-  connect(strip, &WallStrip::said, hint_, &QLabel::setText);
+  connect(canvas_, &PlanCanvas::said, hint_, &HintLine::say);
+  connect(strip, &WallStrip::said, hint_, &HintLine::say);
   connect(&session_, &Session::refused, this, [this](const QString& why) { notice(why); });
   connect(files_, &FileFlow::problem, this, [this](const QString& why) { notice(why, true); });
   connect(files_, &FileFlow::done, this, [this](const QString& what) {

@@ -17,6 +17,7 @@ class Actions;
 class BookShelf;
 class BooksWindow;
 class FileFlow;
+class HintLine;
 class PlanCanvas;
 class SheetsDialog;
 class StandInBar;
@@ -66,7 +67,7 @@ class MainWindow : public QMainWindow {
   Actions* actions_ = nullptr;
   StandInBar* stand_in_bar_ = nullptr;
   StartPanel* start_ = nullptr;
-  QLabel* hint_ = nullptr;
+  HintLine* hint_ = nullptr;
   QLabel* notice_ = nullptr;
   QTimer* notice_timer_ = nullptr;
   QSplitter *across_ = nullptr, *left_ = nullptr, *middle_ = nullptr;

@@ -143,11 +143,18 @@ std::vector<Measurement> glassHeights(const CheckInput& in) {
   for (const PlacedFixture& f : in.layout.fixtures) {
     if (!counts(f) || !isShower(f)) continue;
     std::optional<Length> lowest;
-    for (const Pane& pane : f.fixture.glass)
+    bool silent = false;
+    for (const Pane& pane : f.fixture.glass) {
+      silent |= !pane.height;
       if (pane.height && (!lowest || *pane.height < *lowest)) lowest = pane.height;
-    if (!lowest) continue;
+    }
+    if (!lowest && !silent) continue;
     found.push_back(of(f));
-    found.back().measured = *lowest;
+    // A pane that says nothing can only make it worse.
+    if (lowest && (!silent || *lowest < limitOf(in)))
+      found.back().measured = *lowest;
+    else
+      found.back().fact = "glass.height";
   }
   return found;
 }

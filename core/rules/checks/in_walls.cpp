@@ -5,6 +5,7 @@
 
 #include "core/plan/bays.h"
 #include "core/plan/ceiling.h"
+#include "core/plan/glass_hinges.h"
 #include "core/plan/wall_catalogue.h"
 #include "core/rules/checks/common.h"
 
@@ -120,26 +121,47 @@ std::vector<Measurement> grabBarPlywood(const CheckInput& in) {
   return found;
 }
 
+namespace {
+
+// What is stated on the wall is asked of the wall, so it comes first there.
+Measurement backedBehind(const Wall& wall, const ElementId& id, Place place) {
+  Measurement m{.subjects = {wall.id, id}, .measured = std::nullopt, .places = {std::move(place)}};
+  if (const auto backed = yesNo(wall.facts, "backed")) {
+    m.measured = *backed;
+    m.subjects = {id};
+  } else {
+    m.fact = "backed";
+  }
+  return m;
+}
+
+}  // namespace
+
 std::vector<Measurement> wallHungBacked(const CheckInput& in) {
   std::vector<Measurement> found;
-  const auto ask = [&](const Wall& wall, const ElementId& id, Place place) {
-    Measurement m{.subjects = {wall.id, id}, .measured = std::nullopt, .places = {std::move(place)}};
-    if (const auto backed = yesNo(wall.facts, "backed")) {
-      m.measured = *backed;
-      m.subjects = {id};
-    } else {
-      m.fact = "backed";
-    }
-    found.push_back(std::move(m));
-  };
   for (const PlacedFixture& f : in.layout.fixtures) {
     const bool hangs = isBasin(f) || f.fixture.kind == FixtureKind::bench;
     if (!counts(f) || f.wall < 0 || !hangs || !yesNo(f.fixture.facts, "wall_hung").value_or(false)) continue;
-    ask(in.layout.option.room.walls[static_cast<std::size_t>(f.wall)], f.fixture.id,
-        lineFrom(f.left_side.a, f.right_side.a));
+    found.push_back(backedBehind(in.layout.option.room.walls[static_cast<std::size_t>(f.wall)], f.fixture.id,
+                                 lineFrom(f.left_side.a, f.right_side.a)));
   }
   for (const Item& i : in.layout.on_walls)
-    if (counts(i) && is(i.item, WallUse::heat)) ask(wallOf(in, i), i.item.id, placeOf(i));
+    if (counts(i) && is(i.item, WallUse::heat))
+      found.push_back(backedBehind(wallOf(in, i), i.item.id, placeOf(i)));
+  return found;
+}
+
+std::vector<Measurement> glassHingesBacked(const CheckInput& in) {
+  std::vector<Measurement> found;
+  for (const GlassHinge& hinge : glassHinges(in.layout)) {
+    const ElementId& wall = in.layout.walls[static_cast<std::size_t>(hinge.wall)].id;
+    Measurement m{.subjects = {hinge.fixture, wall}, .measured = std::nullopt, .places = {pointAt(hinge.at)}};
+    if (const auto stated = yesNo(findFixture(in.layout.option, hinge.fixture)->facts, "hinge_backing"))
+      m.measured = *stated;
+    else
+      m.fact = "hinge_backing";
+    found.push_back(std::move(m));
+  }
   return found;
 }
 

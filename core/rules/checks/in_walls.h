@@ -21,5 +21,7 @@ std::vector<Measurement> paperHolderHeights(const CheckInput&);
 std::vector<Measurement> grabBarPlywood(const CheckInput&);
 // Yes: the wall behind it is backed. Basins, vanities and benches that hang on the wall, heaters. Asked of the wall.
 std::vector<Measurement> wallHungBacked(const CheckInput&);
+// Yes: solid wood is in the wall where a glass door hangs (fact hinge_backing). One per door that hangs on a wall.
+std::vector<Measurement> glassHingesBacked(const CheckInput&);
 
 }  // namespace elbowroom::checks

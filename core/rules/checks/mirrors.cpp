@@ -33,8 +33,10 @@ std::vector<Measurement> eyesWithinEach(const CheckInput& in, Wanted wanted) {
       if (p.name != i.item.person) continue;
       Measurement m{.subjects = {i.item.id}, .places = {checks::placeOf(i)}};
       m.measured = centreOf(i);
-      m.limit = eyeHeight(p) - i.item.height / 2;
-      m.limit_high = eyeHeight(p) + i.item.height / 2;
+      // What is lower than the stretch in which a seated person's eyes may be is set to somewhere in it.
+      const HeightBand band = eyesWithin({&p}, i.item.height).value_or(eyesOf(p));
+      m.limit = band.low;
+      m.limit_high = band.high;
       found.push_back(std::move(m));
     }
   }
@@ -42,6 +44,24 @@ std::vector<Measurement> eyesWithinEach(const CheckInput& in, Wanted wanted) {
 }
 
 }  // namespace
+
+std::vector<Measurement> mirrorsOverBacksplash(const CheckInput& in) {
+  std::vector<Measurement> found;
+  for (const PlacedWallItem& i : in.layout.on_walls) {
+    if (!counts(i) || (!is(i.item, WallUse::mirror) && i.item.kind != "medicine-cabinet")) continue;
+    for (const PlacedFixture& f : in.layout.fixtures) {
+      const auto splash = lengthOf(f.fixture.facts, "backsplash");
+      if (!counts(f) || !isBasin(f) || f.wall != i.wall || !splash || !f.fixture.height) continue;
+      const Length at = std::get<OnWall>(f.fixture.placement).along, half = f.fixture.width / 2;
+      if (i.from >= at + half || i.to <= at - half) continue;
+      found.push_back({.subjects = {i.item.id, f.fixture.id},
+                       .measured = i.bottom,
+                       .places = {checks::placeOf(i)},
+                       .limit = *f.fixture.height + *splash});
+    }
+  }
+  return found;
+}
 
 std::vector<Measurement> mirrorHolesToEdge(const CheckInput& in) {
   std::vector<Measurement> found;

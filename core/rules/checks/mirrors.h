@@ -12,6 +12,9 @@ std::vector<Measurement> mirrorHolesApart(const CheckInput&);
 // Yes: what hangs on a new mirror has its box behind the glass. Mirrors with something on them.
 std::vector<Measurement> mirrorItemsWhole(const CheckInput&);
 
+// Lower edge of each mirror and medicine cabinet over a basin with a stated backsplash; at least as high as its top.
+std::vector<Measurement> mirrorsOverBacksplash(const CheckInput&);
+
 // Centre of each make-up mirror, and of each upright light, that is set to a named person; between half its height
 // below and above that person's eyes. A length.
 std::vector<Measurement> makeupMirrorEyes(const CheckInput&);

@@ -410,10 +410,12 @@ constexpr NamedMeasure kNamed[] = {
     {"receptacles-per-person", receptaclesPerPerson, Gives::count},
     {"paper-holder-heights", paperHolderHeights},
     {"grab-bar-plywood", grabBarPlywood},
+    {"glass-hinges-backed", glassHingesBacked, Gives::yesNo},
     {"wall-hung-backed", wallHungBacked, Gives::yesNo},
     // mirrors.h
     {"mirror-holes-to-edge", mirrorHolesToEdge},
     {"mirror-holes-apart", mirrorHolesApart},
+    {"mirrors-over-backsplash", mirrorsOverBacksplash},
     {"mirror-items-whole", mirrorItemsWhole, Gives::yesNo},
     {"makeup-mirror-eyes", makeupMirrorEyes},
     {"side-light-eyes", sideLightEyes},

@@ -32,7 +32,10 @@ Sight glassOf(const CheckInput& in, const PlacedFixture& shower) {
   }
   Sight sight{.seen = Seen::yes};
   for (const Pane& pane : shower.fixture.glass) {
-    if (!pane.height && sight.seen == Seen::yes) sight = {.seen = Seen::notStated, .fact = "glass.height"};
+    if (!pane.height && sight.seen == Seen::yes) sight = {.seen = Seen::notStated,
+               .elements = {shower.fixture.id},
+               .places = {checks::pointAt(shower.center)},
+               .fact = "glass.height"};
     if (pane.height && *pane.height >= ceiling->height - kMetTolerance) sight = {.seen = Seen::no};
   }
   return sight;

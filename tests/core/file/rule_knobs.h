@@ -223,6 +223,7 @@ inline Knob knobOf(const std::string& rule_id) {
       {"mirror-shows-waist", [](Plan& p, Length edge) { p.options[0].on_walls.at(0).bottom = edge; }},
       {"storage-reach", topOnWall},
       {"grab-bar-height", topOnWall},
+      {"mirror-over-backsplash", [](Plan& p, Length bottom) { p.options[0].on_walls.at(0).bottom = bottom; }},
       {"switch-height", centreOnWall},
       {"bath-control-height", centreOnWall},
       {"side-light-spacing",

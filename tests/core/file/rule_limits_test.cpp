@@ -22,7 +22,9 @@ std::string nameOf(const Rule& rule) { return std::string(rule.book) + "/" + std
 
 // Rules with a length as their limit that have no boundary case, and why.
 const std::map<std::string, std::string>& exempt() {
-  static const std::map<std::string, std::string> rules{};
+  static const std::map<std::string, std::string> rules{
+      {"comfort/grab-bar-gap", "one exact figure: nothing to spare to either side; tried below"},
+      {"comfort/grab-bar-diameter", "its ends are nearer than twice the site tolerance; tried below"}};
   return rules;
 }
 
@@ -95,6 +97,23 @@ TEST(RuleLimits, AtTheLimitAndASixteenthToEitherSide) {
     ++tried;
   }
   EXPECT_GE(tried, 110);
+}
+
+// Guideline 14 quoting A117.1: 1 1/2 in off the wall, 1 1/4 to 2 in in diameter.
+TEST(RuleLimits, WhatAHandClosesRound) {
+  const auto outcome = [](const char* id, const char* fact, Length figure) {
+    const Rule& rule = *findRule("comfort", id);
+    Plan plan = quietPlan(rule);
+    plan.options[0].on_walls.at(0).facts[fact] = figure;
+    return findingOf(plan, rule).outcome;
+  };
+  EXPECT_EQ(outcome("grab-bar-gap", "wall_gap", 1.5_in), Outcome::close);
+  EXPECT_EQ(outcome("grab-bar-gap", "wall_gap", 1.4375_in), Outcome::shortfall);
+  EXPECT_EQ(outcome("grab-bar-gap", "wall_gap", 1.5625_in), Outcome::shortfall);
+  EXPECT_EQ(outcome("grab-bar-diameter", "bar_diameter", 1.25_in), Outcome::close);
+  EXPECT_EQ(outcome("grab-bar-diameter", "bar_diameter", 2_in), Outcome::close);
+  EXPECT_EQ(outcome("grab-bar-diameter", "bar_diameter", 1.1875_in), Outcome::shortfall);
+  EXPECT_EQ(outcome("grab-bar-diameter", "bar_diameter", 2.0625_in), Outcome::shortfall);
 }
 
 // Figures that are exact, not searched: a miss of less than 0.02 in counts as met.

@@ -21,23 +21,23 @@ Person seated(double width, double length) {
 
 // T14. ANSUR II, standing eye height 0.935 S; measured subjects within 1/2 in of S: 59.71, 65.49, 69.28.
 TEST(Body, T14EyeHeightOfAdults) {
-  EXPECT_NEAR(eyeHeight(tall(64)).inches(), 59.84, 0.005);
-  EXPECT_NEAR(eyeHeight(tall(70)).inches(), 65.45, 0.005);
-  EXPECT_NEAR(eyeHeight(tall(74)).inches(), 69.19, 0.005);
+  EXPECT_NEAR(eyesOf(tall(64)).high.inches(), 59.84, 0.005);
+  EXPECT_NEAR(eyesOf(tall(70)).high.inches(), 65.45, 0.005);
+  EXPECT_NEAR(eyesOf(tall(74)).high.inches(), 69.19, 0.005);
   const std::pair<double, double> measured[] = {{64, 59.71}, {70, 65.49}, {74, 69.28}};
-  for (const auto& [stature, eye] : measured) EXPECT_NEAR(eyeHeight(tall(stature)).inches(), eye, 0.14);
+  for (const auto& [stature, eye] : measured) EXPECT_NEAR(eyesOf(tall(stature)).high.inches(), eye, 0.14);
 }
 
 // T15. The handbook ratio 0.936 (Drillis and Contini, from memory) differs by less than 0.1 in.
 TEST(Body, T15TheHandbookRatioAgrees) {
   for (const double stature : {64.0, 74.0})
-    EXPECT_NEAR(eyeHeight(tall(stature)).inches(), 0.936 * stature, 0.1) << stature;
+    EXPECT_NEAR(eyesOf(tall(stature)).high.inches(), 0.936 * stature, 0.1) << stature;
 }
 
 // CDC 2000 stature of a 4-year-old, 50th percentile: 40.1 in; eye 35.8 in, not 0.935 S.
 TEST(Body, EyeHeightOfChildren) {
-  EXPECT_NEAR(eyeHeight(tall(40.1, true)).inches(), 35.8, 0.005);
-  EXPECT_LT(eyeHeight(tall(40.1, true)), eyeHeight(tall(40.1)));
+  EXPECT_NEAR(eyesOf(tall(40.1, true)).high.inches(), 35.8, 0.005);
+  EXPECT_LT(eyesOf(tall(40.1, true)).high, eyesOf(tall(40.1)).high);
 }
 
 // T17. Standing elbow 0.617 S (ANSUR II); a work surface 2 to 4 in below it.
@@ -99,6 +99,14 @@ TEST(Body, NamesAreListedAsOneSaysThem) {
   EXPECT_EQ(namesOf({&a}), "Ada");
   EXPECT_EQ(namesOf({&a, &b}), "Ada and Ben");
   EXPECT_EQ(namesOf({&a, &b, &c}), "Ada, Ben and Cy");
+}
+
+// 1991 ADA Standards A4.2.4 and Figure A3: 43 to 51 in, whatever the stature.
+TEST(Body, EyesOfAWheelchairUserAreThoseOfOneWhoSits) {
+  Person p = tall(74);
+  p.chair = Chair{26_in, 42_in, {}};
+  EXPECT_EQ(eyesOf(p).low, 43_in);
+  EXPECT_EQ(eyesOf(p).high, 51_in);
 }
 
 }  // namespace

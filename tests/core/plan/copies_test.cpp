@@ -102,5 +102,29 @@ TEST(MovedBy, EachAlongItsOwnWallAndNeverOffIt) {
   EXPECT_EQ(movedBy(bath.room.layout(), {{"bar"}}, {0.1_in, 5_in}, 0.5_in).on_walls[0].along, 60.5_in);
 }
 
+// 96 in of wall with a 24 in window at 20: the copy goes flush beside it; on another wall it keeps its place.
+TEST(Copies, AWindowGoesWhereNoOtherOpeningIs) {
+  RoomMaker room{96, 60};
+  Opening window;
+  window.id = {"win"}, window.kind = OpeningKind::window, window.wall = {"n"};
+  window.along = 20_in, window.width = 24_in, window.height = 36_in, window.sill = 40_in;
+  room.option().openings.push_back(window);
+  const std::vector<ElementId> ids{{"win"}};
+  const Copies copies = copiesOf(room.layout(), ids);
+  ASSERT_EQ(copies.openings.size(), 1u);
+  const PutThings beside = putDown(copies, room.layout());
+  ASSERT_EQ(beside.openings.size(), 1u);
+  EXPECT_EQ(beside.openings[0].along, 44_in);
+  EXPECT_EQ(beside.openings[0].id, ElementId{"win2"});
+  EXPECT_EQ(beside.openings[0].sill, 40_in);
+  const PutThings other = putDown(copies, room.layout(), {"e"});
+  EXPECT_EQ(other.openings[0].wall, ElementId{"e"});
+  EXPECT_EQ(other.openings[0].along, 20_in);
+  Opening door = window;
+  door.id = {"d"}, door.kind = OpeningKind::door, door.along = 60_in, door.width = 50_in;
+  room.option().openings.push_back(door);  // 35 to 85: no 24 in are left
+  EXPECT_TRUE(putDown(copies, room.layout()).empty());
+}
+
 }  // namespace
 }  // namespace elbowroom

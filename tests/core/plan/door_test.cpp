@@ -32,6 +32,22 @@ TEST(ClearOpening, HingedLeafAtNinetyDegrees) {
   EXPECT_DOUBLE_EQ(clearAt(thick, 36), 33.6875);
 }
 
+// Swing-clear hinges take the leaf out of the opening: stop to stop, W + 2 x 1/8 - two stops. Read second hand
+// (therapist's study cards): 1 1/2 to 2 in more than on butt hinges; for a thick leaf the geometry gives the same.
+TEST(ClearOpening, SwingClearHingesTakeTheLeafOutOfTheOpening) {
+  Opening thin;
+  thin.facts["clear_hinges"] = true;
+  EXPECT_DOUBLE_EQ(clearAt(thin, 32), 31.375);
+  EXPECT_DOUBLE_EQ(clearAt(thin, 32, 60_deg), clearAt({}, 32, 60_deg)) << "it must open all the way";
+  Opening thick;
+  thick.leaf_thickness = 1.75_in;
+  thick.stop = 0.5_in;
+  const double on_butts = clearAt(thick, 34);
+  thick.facts["clear_hinges"] = true;
+  EXPECT_GE(clearAt(thick, 34) - on_butts, 1.5);
+  EXPECT_LE(clearAt(thick, 34) - on_butts, 2);
+}
+
 // The leaf's face is a line through the foot of the pin's offset; distance from the stop's edge to it, worked
 // by turning the closed face's ends about the pin.
 TEST(ClearOpening, ShrinksWithTheAngle) {

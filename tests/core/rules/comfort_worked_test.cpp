@@ -186,7 +186,7 @@ TEST(ComfortWorked, T16OneLightForTwo) {
   ASSERT_TRUE(band);
   const Length common = (band->low + band->high) / 2;
   EXPECT_NEAR(common.inches(), 64.5, 0.05);
-  for (const auto& [centre, inside] : {std::pair{common, true}, {eyeHeight(tall), false}}) {
+  for (const auto& [centre, inside] : {std::pair{common, true}, {eyesOf(tall).high, false}}) {
     TestRoom room(96, 96);
     WallItem light;
     light.id = {"l"};

@@ -76,6 +76,7 @@ const std::map<std::string, std::set<std::string>>& knownSections() {
       {"Optics of a mirror and body sizes", {""}},
       {"Trade article on framing a shower niche", {""}},
       {"Trade article on backing for grab bars", {""}},
+      {"Glazier's page on frameless details", {""}},
       {"Trade article on pipes in exterior walls", {""}},
       {"Home Ventilating Institute", {""}},
       {"Building America Solution Center", {""}},

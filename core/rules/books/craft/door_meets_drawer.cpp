@@ -6,7 +6,7 @@ Rule doorMeetsDrawer() {
   return {
       .id = "door-meets-drawer",
       .book = "craft",
-      .title = "floor for its drawers before the swing",
+      .title = "room for its drawers at the open door",
       .level = Level::craft,
       .compare = Compare::atLeast,
       .limit = Length{},

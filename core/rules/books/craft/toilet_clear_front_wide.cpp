@@ -8,7 +8,7 @@ Rule toiletClearFrontWide() {
   return {
       .id = "toilet-clear-front-wide",
       .book = "craft",
-      .title = "clear floor 30 in wide in front",
+      .title = "clear floor in front, 30 in wide",
       .level = Level::craft,
       .compare = Compare::atLeast,
       .limit = 21_in,

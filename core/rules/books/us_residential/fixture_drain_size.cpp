@@ -8,7 +8,7 @@ Rule fixtureDrainSize() {
   return {
       .id = "fixture-drain-size",
       .book = "us-residential",
-      .title = "drain",
+      .title = "size of its drain",
       .level = Level::advised,
       .compare = Compare::atLeast,
       .limit = 1.25_in,

@@ -9,7 +9,7 @@ Rule showerDrainSize() {
   return {
       .id = "shower-drain-size",
       .book = "us-residential",
-      .title = "drain",
+      .title = "size of its drain",
       .level = Level::required,
       .compare = Compare::atLeast,
       .limit = 1.5_in,

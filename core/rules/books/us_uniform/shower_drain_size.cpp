@@ -8,7 +8,7 @@ Rule showerDrainSize() {
   return {
       .id = "shower-drain-size",
       .book = "us-uniform",
-      .title = "drain",
+      .title = "size of its drain",
       .level = Level::required,
       .compare = Compare::atLeast,
       .limit = 2_in,
