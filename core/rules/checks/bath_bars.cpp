@@ -104,7 +104,7 @@ auto showerOf(const CheckInput& in, bool transfer) {
 std::vector<Measurement> controlHeights(const CheckInput& in, bool transfer) {
   return perControl(in, showerOf(in, transfer),
                     [](Measurement& m, const PlacedWallItem& i, const PlacedFixture&) {
-                      m.measured = middleUp(i);
+                      m.measured = centreOf(i);
                       return true;
                     });
 }
@@ -117,7 +117,7 @@ bool placedWell(const CheckInput& in, const PlacedWallItem& i, const PlacedFixtu
   if (i.bottom < rim || spot.out() < front - f.fixture.depth / 2 || spot.out() > front) return false;
   return std::none_of(in.layout.on_walls.begin(), in.layout.on_walls.end(), [&](const PlacedWallItem& bar) {
     return counts(bar) && bar.wall == i.wall && alongWall(bar) && bar.from < i.to && i.from < bar.to &&
-           middleUp(bar) < middleUp(i);
+           centreOf(bar) < centreOf(i);
   });
 }
 
@@ -143,7 +143,7 @@ std::vector<const PlacedWallItem*> barsBehind(const Layout& layout, const Placed
     if (spot.on == Spot::On::rear && abs(spot.left()) < bath.fixture.width / 2) bars.push_back(&i);
   }
   std::stable_sort(bars.begin(), bars.end(),
-                   [](const auto* a, const auto* b) { return middleUp(*a) > middleUp(*b); });
+                   [](const auto* a, const auto* b) { return centreOf(*a) > centreOf(*b); });
   return bars;
 }
 
@@ -151,7 +151,7 @@ bool isLowerBathBar(const Layout& layout, const PlacedWallItem& i) {
   for (const PlacedFixture& f : layout.fixtures) {
     if (!counts(f) || !isBath(f)) continue;
     const auto bars = barsBehind(layout, f);
-    if (bars.size() >= 2 && bars.back() == &i && middleUp(*bars.front()) > middleUp(i)) return true;
+    if (bars.size() >= 2 && bars.back() == &i && centreOf(*bars.front()) > centreOf(i)) return true;
   }
   return false;
 }

@@ -16,6 +16,15 @@ std::optional<int> basinsOf(const PlacedFixture& f) {
   return std::nullopt;
 }
 
+void askBacked(Measurement& m, const Wall& wall, const ElementId& thing) {
+  if (const auto backed = yesNo(wall.facts, "backed")) {
+    m.measured = *backed;
+    return;
+  }
+  m.subjects = {wall.id, thing};
+  m.fact = "backed";
+}
+
 ElementId wallAt(const Layout& layout, Point p) {
   ElementId nearest;
   Length best = Length::nanometres(INT64_MAX);

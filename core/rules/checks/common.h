@@ -1,6 +1,7 @@
 // What several measures need: who is a subject, names of what was hit, and the places of a finding.
 #pragma once
 
+#include "core/plan/wall_catalogue.h"
 #include "core/rules/check_input.h"
 
 namespace elbowroom::checks {
@@ -32,6 +33,27 @@ inline Place lineFrom(Point a, Point b) { return {Place::Kind::line, {a, b}}; }
 inline Point middleOf(const PlacedWallItem& i) { return midpoint(i.left, i.right); }
 inline Length centreOf(const PlacedWallItem& i) { return (i.bottom + i.top) / 2; }
 inline Place placeOf(const PlacedWallItem& i) { return lineFrom(i.left, i.right); }
+// Do two stretches of one line share a part?
+inline bool meet(Length a0, Length a1, Length b0, Length b1) { return a0 < b1 && b0 < a1; }
+// A mirror that one stands before, not one to make up at.
+inline bool isMirror(const PlacedWallItem& i) {
+  return is(i.item, WallUse::mirror) && i.item.kind != "makeup-mirror";
+}
+// A measurement for each thing on a wall that `wanted` accepts; `make` completes it.
+template <typename Wanted, typename Make>
+std::vector<Measurement> eachOnWall(const CheckInput& in, Wanted wanted, Make make) {
+  std::vector<Measurement> found;
+  for (const PlacedWallItem& i : in.layout.on_walls) {
+    if (!counts(i) || !wanted(i)) continue;
+    Measurement m{.subjects = {i.item.id}, .places = {placeOf(i)}};
+    make(m, i);
+    found.push_back(std::move(m));
+  }
+  return found;
+}
+// Is the wall backed behind that thing? Where the plan does not say, the wall comes first: it is asked.
+void askBacked(Measurement&, const Wall& wall, const ElementId& thing);
+
 std::vector<Place> across(const Circle&);  // a measured diameter
 // The strip before `front` between the two distances straight ahead.
 Place stripBetween(Segment front, Direction ahead, Length near, Length far);

@@ -48,12 +48,7 @@ Spot::On onSide(Hand hand) { return hand == Hand::left ? Spot::On::left : Spot::
 
 void backedInstead(const CheckInput& in, Measurement& m, const PlacedFixture& f, const WallFrame& wall) {
   m.places = {lineFrom(f.back_center, f.front_center)};
-  if (const auto backed = yesNo(findWall(in.layout.option, wall.id)->facts, "backed")) {
-    m.measured = *backed;
-    return;
-  }
-  m.subjects = {wall.id, f.fixture.id};
-  m.fact = "backed";
+  askBacked(m, *findWall(in.layout.option, wall.id), f.fixture.id);
 }
 
 // Is a bar of that kind on the wall, or the wall backed for one?
@@ -199,7 +194,7 @@ std::vector<Measurement> grabBarCentres(const CheckInput& in) {
       [&](const PlacedWallItem& i) {
         return alongWall(i) && i.item.kind != "grab-bar-l" && !isLowerBathBar(in.layout, i);
       },
-      [](Measurement& m, const PlacedWallItem& i) { m.measured = middleUp(i); });
+      [](Measurement& m, const PlacedWallItem& i) { m.measured = centreOf(i); });
 }
 
 namespace {
@@ -214,8 +209,6 @@ std::vector<Measurement> statedOfBars(const CheckInput& in, const char* fact) {
           m.fact = fact;
       });
 }
-
-bool meet(Length a0, Length a1, Length b0, Length b1) { return a0 < b1 && b0 < a1; }
 
 // What lies flat on the wall is in no hand's way.
 const Length kFlat = 0.5_in;
@@ -253,7 +246,7 @@ std::vector<Measurement> grabBarsBelowThings(const CheckInput& in) {
   return nearestTo(
       in,
       [](const PlacedWallItem& bar, const PlacedWallItem& o) -> std::optional<Length> {
-        if (middleUp(o) < middleUp(bar) || !meet(bar.from, bar.to, o.from, o.to)) return std::nullopt;
+        if (centreOf(o) < centreOf(bar) || !meet(bar.from, bar.to, o.from, o.to)) return std::nullopt;
         return std::max(Length{}, o.bottom - bar.top);
       },
       sizeOf(in, 0));
@@ -262,7 +255,7 @@ std::vector<Measurement> grabBarsAboveThings(const CheckInput& in) {
   return nearestTo(in,
                    [](const PlacedWallItem& bar, const PlacedWallItem& o) -> std::optional<Length> {
                      if (meet(bar.from, bar.to, o.from, o.to)) {
-                       if (middleUp(o) >= middleUp(bar)) return std::nullopt;
+                       if (centreOf(o) >= centreOf(bar)) return std::nullopt;
                        return std::max(Length{}, bar.bottom - o.top);
                      }
                      if (!meet(bar.bottom, bar.top, o.bottom, o.top)) return std::nullopt;

@@ -97,12 +97,9 @@ std::vector<Measurement> receptaclesPerPerson(const CheckInput& in) {
 }
 
 std::vector<Measurement> paperHolderHeights(const CheckInput& in) {
-  std::vector<Measurement> found;
-  for (const Item& i : in.layout.on_walls)
-    if (counts(i) && is(i.item, WallUse::holder))
-      found.push_back(
-          {.subjects = {i.item.id}, .measured = centreOf(i), .places = {placeOf(i)}});
-  return found;
+  return eachOnWall(
+      in, [](const Item& i) { return is(i.item, WallUse::holder); },
+      [](Measurement& m, const Item& i) { m.measured = centreOf(i); });
 }
 
 std::vector<Measurement> grabBarPlywood(const CheckInput& in) {
@@ -123,15 +120,9 @@ std::vector<Measurement> grabBarPlywood(const CheckInput& in) {
 
 namespace {
 
-// What is stated on the wall is asked of the wall, so it comes first there.
 Measurement backedBehind(const Wall& wall, const ElementId& id, Place place) {
-  Measurement m{.subjects = {wall.id, id}, .measured = std::nullopt, .places = {std::move(place)}};
-  if (const auto backed = yesNo(wall.facts, "backed")) {
-    m.measured = *backed;
-    m.subjects = {id};
-  } else {
-    m.fact = "backed";
-  }
+  Measurement m{.subjects = {id}, .measured = std::nullopt, .places = {std::move(place)}};
+  askBacked(m, wall, id);
   return m;
 }
 

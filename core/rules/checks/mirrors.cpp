@@ -129,7 +129,7 @@ std::vector<Measurement> mirrorsForChildren(const CheckInput& in) {
     if (p.child && !p.chair && (!smallest || p.stature < smallest->stature)) smallest = &p;
   const PlacedWallItem* lowest = nullptr;
   for (const PlacedWallItem& i : in.layout.on_walls)
-    if (counts(i) && is(i.item, WallUse::mirror) && i.item.kind != "makeup-mirror" &&
+    if (counts(i) && checks::isMirror(i) &&
         (!lowest || i.bottom < lowest->bottom))
       lowest = &i;
   if (!smallest || !lowest) return {};

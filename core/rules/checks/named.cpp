@@ -241,7 +241,6 @@ constexpr NamedMeasure kNamed[] = {
     {"mirror-lower-edges", mirrorLowerEdges},
     {"mirror-upper-edges", mirrorUpperEdges},
     {"shelf-tops", shelfTops},
-    {"holder-heights", holderHeights},
     {"operable-part-heights", operablePartHeights, Gives::length, {},
      "depth with knees, height beyond it, depth without, height beyond it"},
     {"reaches-across", reachesAcross, Gives::length, {}, "depth without knees"},

@@ -11,8 +11,6 @@ namespace elbowroom::checks {
 namespace {
 using Item = PlacedWallItem;
 
-bool isMirror(const Item& i) { return is(i.item, WallUse::mirror) && i.item.kind != "makeup-mirror"; }
-
 bool overCounter(const CheckInput& in, const Item& i) {
   const PlacedFixture* under = standingUnder(in.layout, i);
   return under && (isBasin(*under) || under->fixture.kind == FixtureKind::cabinet);
@@ -57,17 +55,11 @@ std::vector<Measurement> shelfTops(const CheckInput& in) {
       [](Measurement& m, const Item& i) { m.measured = i.top; });
 }
 
-std::vector<Measurement> holderHeights(const CheckInput& in) {
-  return eachOnWall(
-      in, [](const Item& i) { return is(i.item, WallUse::holder); },
-      [](Measurement& m, const Item& i) { m.measured = middleUp(i); });
-}
-
 std::vector<Measurement> operablePartHeights(const CheckInput& in) {
   return eachOnWall(
       in, [&](const Item& i) { return isOperable(i) && !behind(in, i); },
       [&](Measurement& m, const Item& i) {
-        m.measured = middleUp(i);
+        m.measured = centreOf(i);
         const PlacedFixture* under = inTheWay(in, i);
         if (!under) return;
         const std::size_t at = kneesUnder(*under) ? 0 : 2;

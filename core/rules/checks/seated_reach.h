@@ -14,8 +14,6 @@ std::vector<Measurement> mirrorLowerEdges(const CheckInput&);
 std::vector<Measurement> mirrorUpperEdges(const CheckInput&);
 // Upper sides of shelves outside showers and baths.
 std::vector<Measurement> shelfTops(const CheckInput&);
-// Middles of paper holders.
-std::vector<Measurement> holderHeights(const CheckInput&);
 // Middles of switches and receptacles (but the one for a toilet's seat). Over something with knee space that
 // is deeper than sizes[0], at most sizes[1]; over something without that is deeper than sizes[2], at most
 // sizes[3].

@@ -16,26 +16,13 @@ const Wall& wallOf(const CheckInput& in, const Item& i) {
   return in.layout.option.room.walls[static_cast<std::size_t>(i.wall)];
 }
 
-template <typename Wanted, typename Make>
-std::vector<Measurement> each(const CheckInput& in, Wanted wanted, Make make) {
-  std::vector<Measurement> found;
-  for (const Item& i : in.layout.on_walls) {
-    if (!counts(i) || !wanted(i)) continue;
-    Measurement m{.subjects = {i.item.id}, .places = {placeOf(i)}};
-    make(m, i);
-    found.push_back(std::move(m));
-  }
-  return found;
-}
-
 template <typename Wanted>
 std::vector<Measurement> centres(const CheckInput& in, Wanted wanted) {
-  return each(in, wanted, [](Measurement& m, const Item& i) { m.measured = centreOf(i); });
+  return eachOnWall(in, wanted, [](Measurement& m, const Item& i) { m.measured = centreOf(i); });
 }
 
 bool isLamp(const Item& i) { return is(i.item, WallUse::lamp); }
 bool isRecess(const Item& i) { return is(i.item, WallUse::recess) && i.recessed; }
-bool isMirror(const Item& i) { return is(i.item, WallUse::mirror) && i.item.kind != "makeup-mirror"; }
 
 // The adult whose figure is the greatest or least; nullptr without adults who stand.
 template <typename Figure>
@@ -47,18 +34,6 @@ const Person* adultWith(const CheckInput& in, Figure figure, bool greatest) {
   }
   return found;
 }
-
-// A fact of the wall is stated on the wall, so the wall comes first where it is missing.
-void backed(const CheckInput& in, Measurement& m, const Item& i) {
-  if (const auto stated = yesNo(wallOf(in, i).facts, "backed")) {
-    m.measured = *stated;
-    return;
-  }
-  m.subjects = {wallOf(in, i).id, i.item.id};
-  m.fact = "backed";
-}
-
-bool meet(Length a0, Length a1, Length b0, Length b1) { return a0 < b1 && b0 < a1; }
 
 bool mayShare(const Item& a, const Item& b) {
   const auto on = [](const Item& below, const Item& above) {
@@ -94,13 +69,13 @@ std::vector<Measurement> lightOverMirrorHeights(const CheckInput& in) {
 }
 
 std::vector<Measurement> nicheHeights(const CheckInput& in) {
-  return each(
+  return eachOnWall(
       in, [](const Item& i) { return i.item.kind == "niche" && !i.item.shower.empty(); },
       [](Measurement& m, const Item& i) { m.measured = i.bottom; });
 }
 
 std::vector<Measurement> hoses(const CheckInput& in) {
-  return each(
+  return eachOnWall(
       in, [](const Item& i) { return i.item.kind == "hand-spray"; },
       [](Measurement& m, const Item& i) {
         if (const auto hose = lengthOf(i.item.facts, "hose"))
@@ -113,7 +88,7 @@ std::vector<Measurement> hoses(const CheckInput& in) {
 std::vector<Measurement> mirrorTops(const CheckInput& in) {
   const Person* who = adultWith(in, mirrorTopFor, true);
   if (!who) return {};
-  return each(in, isMirror, [&](Measurement& m, const Item& i) {
+  return eachOnWall(in, isMirror, [&](Measurement& m, const Item& i) {
     m.measured = i.top;
     m.limit = mirrorTopFor(*who);
   });
@@ -122,7 +97,7 @@ std::vector<Measurement> mirrorTops(const CheckInput& in) {
 std::vector<Measurement> mirrorBottoms(const CheckInput& in) {
   const Person* who = adultWith(in, mirrorWaistBottomFor, false);
   if (!who) return {};
-  return each(in, isMirror, [&](Measurement& m, const Item& i) {
+  return eachOnWall(in, isMirror, [&](Measurement& m, const Item& i) {
     m.measured = i.bottom;
     m.limit = mirrorWaistBottomFor(*who);
   });
@@ -131,18 +106,18 @@ std::vector<Measurement> mirrorBottoms(const CheckInput& in) {
 std::vector<Measurement> mirrorBottomsForChair(const CheckInput& in) {
   const auto& people = in.layout.settings.people;
   if (std::none_of(people.begin(), people.end(), [](const Person& p) { return p.chair.has_value(); })) return {};
-  return each(in, isMirror, [](Measurement& m, const Item& i) { m.measured = i.bottom; });
+  return eachOnWall(in, isMirror, [](Measurement& m, const Item& i) { m.measured = i.bottom; });
 }
 
 std::vector<Measurement> recessDepths(const CheckInput& in) {
-  return each(in, isRecess, [&](Measurement& m, const Item& i) {
+  return eachOnWall(in, isRecess, [&](Measurement& m, const Item& i) {
     m.measured = i.depth;
     m.limit = studDepth(wallOf(in, i));
   });
 }
 
 std::vector<Measurement> recessBays(const CheckInput& in) {
-  return each(in, isRecess, [&](Measurement& m, const Item& i) {
+  return eachOnWall(in, isRecess, [&](Measurement& m, const Item& i) {
     const auto fit = bayFit(in.layout, i);
     if (!fit) {
       m.fact = "studs";
@@ -154,23 +129,23 @@ std::vector<Measurement> recessBays(const CheckInput& in) {
 }
 
 std::vector<Measurement> recessesInside(const CheckInput& in) {
-  return each(in, isRecess, [&](Measurement& m, const Item& i) { m.measured = !wallOf(in, i).exterior; });
+  return eachOnWall(in, isRecess, [&](Measurement& m, const Item& i) { m.measured = !wallOf(in, i).exterior; });
 }
 
 std::vector<Measurement> grabBarsBacked(const CheckInput& in) {
-  return each(
+  return eachOnWall(
       in, [](const Item& i) { return is(i.item, WallUse::grabBar); },
-      [&](Measurement& m, const Item& i) { backed(in, m, i); });
+      [&](Measurement& m, const Item& i) { askBacked(m, wallOf(in, i), i.item.id); });
 }
 
 std::vector<Measurement> holdersBacked(const CheckInput& in) {
-  return each(
+  return eachOnWall(
       in, [](const Item& i) { return is(i.item, WallUse::rail) || is(i.item, WallUse::holder); },
-      [&](Measurement& m, const Item& i) { backed(in, m, i); });
+      [&](Measurement& m, const Item& i) { askBacked(m, wallOf(in, i), i.item.id); });
 }
 
 std::vector<Measurement> waterFrost(const CheckInput& in) {
-  return each(
+  return eachOnWall(
       in, [&](const Item& i) { return is(i.item, WallUse::water) && wallOf(in, i).exterior; },
       [&](Measurement& m, const Item& i) {
         if (const auto safe = yesNo(wallOf(in, i).facts, "frost_protected")) {
@@ -183,7 +158,7 @@ std::vector<Measurement> waterFrost(const CheckInput& in) {
 }
 
 std::vector<Measurement> itemsApart(const CheckInput& in) {
-  return each(
+  return eachOnWall(
       in, [](const Item&) { return true; },
       [&](Measurement& m, const Item& i) {
         m.measured = true;
@@ -198,7 +173,7 @@ std::vector<Measurement> itemsApart(const CheckInput& in) {
 }
 
 std::vector<Measurement> itemsOffOpenings(const CheckInput& in) {
-  return each(
+  return eachOnWall(
       in, [](const Item&) { return true; },
       [&](Measurement& m, const Item& i) {
         m.measured = true;

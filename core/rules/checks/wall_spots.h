@@ -6,7 +6,6 @@
 
 namespace elbowroom::checks {
 
-inline Length middleUp(const PlacedWallItem& i) { return (i.bottom + i.top) / 2; }
 
 struct Spot {
   enum class On {
@@ -37,18 +36,5 @@ std::optional<SideWall> nearerWall(const Layout&, const PlacedFixture&, Length w
 const PlacedFixture* standingUnder(const Layout&, const PlacedWallItem&);
 // How far a fixture's front is from the face of the wall behind it.
 Length reachFromWall(const Layout&, const PlacedFixture&);
-
-// A measurement for each thing that `wanted` accepts; `make` completes it.
-template <typename Wanted, typename Make>
-std::vector<Measurement> eachOnWall(const CheckInput& in, Wanted wanted, Make make) {
-  std::vector<Measurement> found;
-  for (const PlacedWallItem& i : in.layout.on_walls) {
-    if (!counts(i) || !wanted(i)) continue;
-    Measurement m{.subjects = {i.item.id}, .places = {placeOf(i)}};
-    make(m, i);
-    found.push_back(std::move(m));
-  }
-  return found;
-}
 
 }  // namespace elbowroom::checks

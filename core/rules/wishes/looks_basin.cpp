@@ -66,10 +66,6 @@ Sight basinsOnWalls(const CheckInput& in, const std::vector<Bowls>& all) {
   return {};
 }
 
-bool isMirror(const PlacedWallItem& i) {
-  return checks::counts(i) && is(i.item, WallUse::mirror) && i.item.kind != "makeup-mirror";
-}
-
 bool wallToWall(const CheckInput& in, const PlacedWallItem& m) {
   return m.from <= kFlush && m.to >= in.layout.walls[static_cast<std::size_t>(m.wall)].length - kFlush;
 }
@@ -151,7 +147,7 @@ Sight toeSpace(const CheckInput& in) {
 Sight fullMirror(const CheckInput& in) {
   Sight best = atFixtures(in, checks::isBasin, [](const PlacedFixture&) { return Sight{}; });
   for (const PlacedWallItem& m : in.layout.on_walls) {
-    if (!isMirror(m)) continue;
+    if (!checks::counts(m) || !checks::isMirror(m)) continue;
     Sight one;
     const PlacedFixture* basin = basinBelow(in, m);
     if (wallToWall(in, m)) {

@@ -1,4 +1,4 @@
-#include "core/rules/checks/seated_reach.h"
+#include "core/rules/checks/in_walls.h"
 
 namespace elbowroom::us_access {
 
@@ -13,7 +13,7 @@ Rule paperHolderHeight() {
       .compare = Compare::between,
       .limit = 15_in,
       .limit_high = 48_in,
-      .measure = checks::holderHeights,
+      .measure = checks::paperHolderHeights,
       .source = {.document = "2010 ADA Standards",
                  .edition = "",
                  .section = "604.7",
