@@ -122,10 +122,4 @@ BookChoice choiceOf(const Plan& plan) {
 
 Report check(const Layout& layout, const BookChoice& choice) { return checkAnew(layout, choice).report; }
 
-Report check(const Layout& layout, const BookChoice& choice, Memo& memo) {
-  Checked checked = checkAnew(layout, choice);
-  memo = std::move(checked.memo);
-  return std::move(checked.report);
-}
-
 }  // namespace elbowroom

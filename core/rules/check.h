@@ -7,7 +7,6 @@
 
 #include "core/rules/finding.h"
 #include "core/rules/measures.h"
-#include "core/rules/memo.h"
 #include "core/rules/rule.h"
 
 namespace elbowroom {
@@ -26,8 +25,6 @@ struct Report {
                                     // shortfall by level, unknown, close, clear; then registry order
 };
 Report check(const Layout&, const BookChoice&);
-// Leaves its shared answers in `memo`, for what is asked of the same layout afterwards.
-Report check(const Layout&, const BookChoice&, Memo& memo);
 
 // A value missed by less than this counts as met (design.md section 5).
 inline constexpr Length kMetTolerance = Length::nanometres(508'000);  // 0.02 in

@@ -88,7 +88,7 @@ constexpr ReadsLine kTable[] = {
      "doors-before-fixtures "
      "doors-and-pulls doors-and-sitters doors-and-people drain-sizes trap-arms basin-edges bath-wall-gaps "
      "transfer-sides "
-     "sole-shower-sides wish-wide-door wish-wheelchair-ready"},
+     "sole-shower-sides route-widths wish-wide-door wish-wheelchair-ready"},
 };
 
 std::unordered_map<Measure, Reads> resolved() {

@@ -8,6 +8,7 @@
 
 #include "core/rules/check.h"
 #include "core/rules/checks/around.h"
+#include "core/rules/memo.h"
 
 namespace elbowroom {
 
@@ -16,7 +17,7 @@ class RulesInForce;
 // A report with what the next check may take over from it.
 struct Checked {
   Report report;
-  Memo memo;  // as check() leaves it; holds what was asked anew only
+  Memo memo;  // shared answers, for what is asked of the same layout afterwards; those of this check only
 
   // Private to recheck.cpp.
   BookChoice choice;

@@ -12,6 +12,7 @@
 #include <vector>
 
 #include "core/rules/check.h"
+#include "core/rules/memo.h"
 
 namespace elbowroom {
 

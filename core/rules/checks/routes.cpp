@@ -46,8 +46,8 @@ struct Narrow {
 };
 
 // The place may be as narrow as `least` where it is short and the way is as wide as the limit before and behind.
-void allowOnce(const Layout& layout, const Narrow& narrow, Length limit, Length least, Length most_long,
-               std::vector<Measurement>& found) {
+void allowOnce(const Layout& layout, Point start, const Narrow& narrow, Length limit, Length least,
+               Length most_long, std::vector<Measurement>& found) {
   if (narrow.route.width > limit - kMetTolerance || narrow.route.width <= least - kMetTolerance) return;
   const Throat throat = throatOf(layout, narrow.route, limit);
   if (throat.length >= most_long + kMetTolerance) return;
@@ -55,7 +55,7 @@ void allowOnce(const Layout& layout, const Narrow& narrow, Length limit, Length 
     return widestRoutes(layout.room, layout.solid_outlines, from, to);
   };
   const auto wide = [&](const Route& r) { return r.width > limit - kMetTolerance; };
-  const std::vector<Route> to_it = widths(routeEnds(layout)->start, {throat.one, throat.other}),
+  const std::vector<Route> to_it = widths(start, {throat.one, throat.other}),
                            from_one = widths(throat.one, narrow.targets),
                            from_other = widths(throat.other, narrow.targets);
   for (std::size_t i = 0; i < narrow.of.size(); ++i) {
@@ -82,6 +82,8 @@ std::string between(const Layout& layout, const Route& route) {
 std::vector<Measurement> widthsOf(const CheckInput& in, Length limit, Length least, Length most_long) {
   std::vector<Measurement> found;
   std::vector<Narrow> narrows;
+  const std::optional<RouteEnds> ends = routeEnds(in.layout);
+  if (!ends) return found;
   for (std::size_t k = 0; k < in.layout.solid.size(); ++k) {
     const PlacedFixture& f = in.layout.fixtures[static_cast<std::size_t>(in.layout.solid[k])];
     if (!isGoal(f.fixture.kind)) continue;
@@ -99,13 +101,13 @@ std::vector<Measurement> widthsOf(const CheckInput& in, Length limit, Length lea
         return distance(n.route.narrowest, route.narrowest) < kSamePlace;
       });
       if (same == narrows.end()) same = narrows.insert(narrows.end(), {route, {}, {}});
-      same->targets.push_back(f.front_center + 15_in * f.facing);
+      same->targets.push_back(ends->targets[k]);
       same->of.push_back(found.size());
     }
     found.push_back(std::move(m));
   }
   if (least > Length{})
-    for (const Narrow& n : narrows) allowOnce(in.layout, n, limit, least, most_long, found);
+    for (const Narrow& n : narrows) allowOnce(in.layout, ends->start, n, limit, least, most_long, found);
   return found;
 }
 

@@ -2,6 +2,8 @@
 
 #include "core/rules/check.h"
 #include "core/rules/checks/room.h"
+#include "core/rules/checks/shared_searches.h"
+#include "core/rules/straight_ways.h"
 #include "core/rules/wishes/looks.h"
 
 namespace elbowroom::wishes {
@@ -28,12 +30,6 @@ Sight atDoors(const CheckInput& in, bool (*shows)(const CheckInput&, const Place
   return doors;
 }
 
-// Somebody has to get to it with a chair.
-bool goal(const PlacedFixture& f) {
-  return checks::counts(f) &&
-         (checks::isToilet(f) || checks::isBasin(f) || checks::isBath(f) || checks::isShower(f));
-}
-
 // The search for the T is kept for rooms whose circle is short: it is the dearer one.
 bool turns(const CheckInput& in) {
   if (in.figures.turning.with_knees.radius * 2 >= kTurning - kMetTolerance) return true;
@@ -45,60 +41,14 @@ bool turns(const CheckInput& in) {
   return across != nullptr && *across >= kTurning - kMetTolerance;
 }
 
-// Whether a disc as wide as the way can be pushed straight from one point to the other: it goes on by what it
-// has to spare wherever it is, which is never too far. False may also mean that it was not worth trying on.
-bool straight(const FreeFloor& floor, Point from, Point to) {
-  constexpr int kSteps = 48;
-  const Length radius = (kRoute - kMetTolerance) / 2, far = distance(from, to);
-  const Direction ahead = Direction::between(from, to);
-  Length gone;
-  for (int i = 0; i < kSteps; ++i) {
-    const Length spare = floor.clearanceAt(from + gone * ahead).distance - radius;
-    if (gone >= far) return spare >= Length{};
-    if (spare < kMetTolerance) return false;
-    gone = std::min(far, gone + spare);
-  }
-  return false;
-}
-
-// In an open room the way leads straight over the largest circle; that is seen without searching all ways,
-// which costs more than the whole rest of a check.
-bool reachesStraight(const CheckInput& in) {
-  const auto door = std::find_if(in.layout.openings.begin(), in.layout.openings.end(),
-                                 [](const PlacedOpening& o) { return isDoor(o) && o.wall >= 0; });
-  if (door == in.layout.openings.end()) return false;
-  const Point middle = in.figures.turning.largest.center;
-  // The way ends where a disc of its width still touches the place 15 in ahead of a fixture, or the door's
-  // middle.
-  const auto reached = [&](Point place, Point stand) {
-    if (straight(in.layout.floor, stand, middle)) return true;
-    const auto disc =
-        in.layout.floor.nearestCircle(kRoute + 0.5_in, place);  // with something to spare, to set off
-    return disc && distance(disc->center, place) <= kRoute / 2 &&
-           straight(in.layout.floor, disc->center, middle);
-  };
-  const WallFrame& wall = in.layout.walls[static_cast<std::size_t>(door->wall)];
-  const Point jambs = midpoint(door->left, door->right);
-  if (!reached(jambs + 1_in * wall.inward, jambs + 18.5_in * wall.inward)) return false;
-  return std::all_of(in.layout.fixtures.begin(), in.layout.fixtures.end(), [&](const PlacedFixture& f) {
-    return !goal(f) || !f.solid ||
-           reached(f.front_center + 15_in * f.facing, f.front_center + 18.5_in * f.facing);
-  });
-}
-
-bool searchWays(const CheckInput& in) {
-  if (reachesStraight(in)) return true;
-  for (const RouteFigure& r : routeFigures(in.layout)) {
-    const auto at = std::find_if(in.layout.fixtures.begin(), in.layout.fixtures.end(),
-                                 [&](const PlacedFixture& f) { return f.fixture.id == r.to; });
-    if (at == in.layout.fixtures.end() || !goal(*at)) continue;
-    if (!r.route.reachable || r.route.width < kRoute - kMetTolerance) return false;
+bool reaches(const CheckInput& in) {
+  for (std::size_t k = 0; k < in.layout.solid.size(); ++k) {
+    const PlacedFixture& f = in.layout.fixtures[static_cast<std::size_t>(in.layout.solid[k])];
+    if (!isGoal(f.fixture.kind)) continue;
+    const std::optional<checks::Way> way = checks::sharedWay(in, k, kRoute);
+    if (way && way->route.width < kRoute - kMetTolerance) return false;
   }
   return true;
-}
-
-bool reaches(const CheckInput& in) {
-  return in.memo.once("wide ways to fixtures", {}, [&] { return searchWays(in); });
 }
 
 }  // namespace
@@ -156,7 +106,9 @@ Sight timerSwitch(const CheckInput& in) {
 Sight wideDoor(const CheckInput& in) { return atDoors(in, opensWide); }
 
 Sight wheelchairReady(const CheckInput& in) {
-  const bool anything = std::any_of(in.layout.fixtures.begin(), in.layout.fixtures.end(), goal);
+  const bool anything =
+      std::any_of(in.layout.fixtures.begin(), in.layout.fixtures.end(),
+                  [](const PlacedFixture& f) { return checks::counts(f) && isGoal(f.fixture.kind); });
   Sight sight = wideDoor(in);
   if (!anything) sight.seen = Seen::notApplicable;
   if (sight.seen == Seen::yes && !(turns(in) && reaches(in))) sight.seen = Seen::no;
