@@ -48,14 +48,6 @@ bool crosses(double ax, double ay, double bx, double by, const Window& w) {
 
 }  // namespace
 
-bool overlap(const Box& a, const Box& b) {
-  return a.low.x < b.high.x && b.low.x < a.high.x && a.low.y < b.high.y && b.low.y < a.high.y;
-}
-
-Box grown(const Box& box, Length by) {
-  return {{box.low.x - by, box.low.y - by}, {box.high.x + by, box.high.y + by}};
-}
-
 void Clutter::addText(const Box& box) { texts_.push_back(box); }
 
 void Clutter::add(const DisplayList& list) {

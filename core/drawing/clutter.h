@@ -40,7 +40,4 @@ struct LabelRound {
   }
 };
 
-bool overlap(const Box& a, const Box& b);
-Box grown(const Box&, Length by);
-
 }  // namespace elbowroom

@@ -121,9 +121,6 @@ bool boxesShareDepth(const Box& a, const Box& b) {
   return std::min(a.high.x, b.high.x) - std::max(a.low.x, b.low.x) > kContact &&
          std::min(a.high.y, b.high.y) - std::max(a.low.y, b.low.y) > kContact;
 }
-bool boxesTouch(const Box& a, const Box& b) {
-  return a.low.x <= b.high.x && b.low.x <= a.high.x && a.low.y <= b.high.y && b.low.y <= a.high.y;
-}
 
 // No wall comes near the box.
 bool standsFree(const Box& box, const Outline& room) {
@@ -154,7 +151,7 @@ Gap nearestOfBoundaries(const Outline& a, const Outline& b) {
 Gap gapBetween(const Outline& a, const Outline& b) {
   if (a.empty() || b.empty()) return {};
   const Box box_a = boundsOf(a), box_b = boundsOf(b);
-  if (boxesTouch(box_a, box_b)) {
+  if (touch(box_a, box_b)) {
     if (boxesShareDepth(box_a, box_b)) {
       auto deep = deepOn(a, b, true);
       if (!deep) deep = deepOn(b, a, true);

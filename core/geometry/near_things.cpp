@@ -45,7 +45,7 @@ int NearThings::rowOf(Length y) const {
 void NearThings::within(const Box& box, Length reach, std::vector<int>& found) const {
   found.clear();
   if (boxes_.empty()) return;
-  const Box wide{{box.low.x - reach, box.low.y - reach}, {box.high.x + reach, box.high.y + reach}};
+  const Box wide = grown(box, reach);
   const int left = columnOf(wide.low.x), right = columnOf(wide.high.x), top = rowOf(wide.high.y);
   for (int r = rowOf(wide.low.y); r <= top; ++r)
     for (int c = left; c <= right; ++c) {
@@ -53,10 +53,7 @@ void NearThings::within(const Box& box, Length reach, std::vector<int>& found) c
           static_cast<std::size_t>(r) * static_cast<std::size_t>(columns_) + static_cast<std::size_t>(c);
       for (int k = first_[s]; k < first_[s + 1]; ++k) {
         const int i = listed_[static_cast<std::size_t>(k)];
-        const Box& b = boxes_[static_cast<std::size_t>(i)];
-        if (b.low.x <= wide.high.x && b.high.x >= wide.low.x && b.low.y <= wide.high.y &&
-            b.high.y >= wide.low.y)
-          found.push_back(i);
+        if (touch(boxes_[static_cast<std::size_t>(i)], wide)) found.push_back(i);
       }
     }
   std::sort(found.begin(), found.end());

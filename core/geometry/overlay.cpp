@@ -37,10 +37,6 @@ Area total(const Paths& paths) {
   return Area::fromSquareInches(std::max(0.0, sum / (kPerInch * kPerInch)));
 }
 
-bool shareArea(const Box& a, const Box& b) {
-  return a.low.x < b.high.x && b.low.x < a.high.x && a.low.y < b.high.y && b.low.y < a.high.y;
-}
-
 // Groups of rings of which none's box overlaps a box of another group: what they cover adds up.
 std::vector<std::vector<Outline>> overlapping(const std::vector<Outline>& rings) {
   struct Group {
@@ -54,7 +50,7 @@ std::vector<std::vector<Outline>> overlapping(const std::vector<Outline>& rings)
     Group own{{ring}, {box}};
     std::erase_if(groups, [&](Group& group) {
       const bool meets = std::any_of(group.boxes.begin(), group.boxes.end(),
-                                     [&](const Box& other) { return shareArea(box, other); });
+                                     [&](const Box& other) { return overlap(box, other); });
       if (!meets) return false;
       own.rings.insert(own.rings.end(), group.rings.begin(), group.rings.end());
       own.boxes.insert(own.boxes.end(), group.boxes.begin(), group.boxes.end());
@@ -71,7 +67,7 @@ std::vector<std::vector<Outline>> overlapping(const std::vector<Outline>& rings)
 bool liesWithin(const Outline& ring, const Outline& room) {
   const Box box = boundsOf(ring);
   for (std::size_t i = 0, j = room.size() - 1; i < room.size(); j = i++)
-    if (shareArea(box, boundsOf(Outline{room[j], room[i]}))) return false;
+    if (overlap(box, boundsOf(Outline{room[j], room[i]}))) return false;
   return contains(room, midpoint(box.low, box.high));
 }
 

@@ -72,5 +72,16 @@ struct Box {
   Point low, high;  // low.x <= high.x, low.y <= high.y
   bool operator==(const Box&) const = default;
 };
+inline Box grown(const Box& b, Length by) {
+  return {{b.low.x - by, b.low.y - by}, {b.high.x + by, b.high.y + by}};
+}
+// Do they share an area?
+inline bool overlap(const Box& a, const Box& b) {
+  return a.low.x < b.high.x && b.low.x < a.high.x && a.low.y < b.high.y && b.low.y < a.high.y;
+}
+// The same; an edge or a corner is enough.
+inline bool touch(const Box& a, const Box& b) {
+  return a.low.x <= b.high.x && b.low.x <= a.high.x && a.low.y <= b.high.y && b.low.y <= a.high.y;
+}
 
 }  // namespace elbowroom

@@ -16,20 +16,18 @@ void addEdges(std::vector<Blocker>& out, const Kernel& kernel, const Ring& ring,
   }
 }
 
-Vec plain(kernel::Vec p) { return {p.x, p.y}; }
-
 // The piece shrunk by `depth`, cut by a wedge, against the disc that makes it a sector.
 bool meetsSector(const kernel::Sector& sector, const Piece& piece, const Axes& axes, Vec at, double depth) {
   const Vec u = axes.first(piece.diagonal), v = axes.second(piece.diagonal);
   const Vec low = piece.low + Vec{depth, depth}, high = piece.high - Vec{depth, depth};
   if (low.x >= high.x || low.y >= high.y) return false;
-  const Vec hinge = plain(sector.world({}));
+  const Vec hinge = sector.world({});
   std::array<Vec, 8> ring;
   std::size_t count = 0;
   for (const Vec c : {low, Vec{high.x, low.y}, high, Vec{low.x, high.y}})
     ring[count++] = at + c.x * u + c.y * v - hinge;
-  const Vec closed_in = plain(sector.world({0, 1})) - hinge;
-  const Vec open_in = plain(sector.world(sector.openInward())) - hinge;
+  const Vec closed_in = sector.world({0, 1}) - hinge;
+  const Vec open_in = sector.world(sector.openInward()) - hinge;
   for (const Vec inward : {closed_in, open_in}) {
     std::array<Vec, 8> kept;
     std::size_t n = 0;
@@ -71,7 +69,7 @@ void Surroundings::addSector(const Leaf& leaf) {
   const kernel::Sector sector(leaf, leaf.width);
   if (sector.reach() <= 0 || sector.opening() <= 0) return;
   const int chords = std::max(1, static_cast<int>(std::ceil(sector.opening() / kChord)));
-  Vec from = plain(sector.world({}));
+  Vec from = sector.world({});
   const auto to = [&](Vec p) {
     const Vec d = p - from;
     blockers.emplace_back(Span{from, d, 1 / dot(d, d)}, LayerMask{3});
@@ -79,9 +77,9 @@ void Surroundings::addSector(const Leaf& leaf) {
   };
   for (int i = 0; i <= chords; ++i) {
     const double a = sector.opening() * i / chords;
-    to(plain(sector.world({sector.reach() * std::cos(a), sector.reach() * std::sin(a)})));
+    to(sector.world({sector.reach() * std::cos(a), sector.reach() * std::sin(a)}));
   }
-  to(plain(sector.world({})));
+  to(sector.world({}));
   sectors.push_back(sector);
 }
 

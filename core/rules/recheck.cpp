@@ -19,15 +19,12 @@ bool sameChoice(const BookChoice& a, const BookChoice& b) {
 // What stands before `front` in that direction is what it was: it does not hang on anything that has moved.
 bool holds(const Ahead& found, Segment front, Direction ahead, const std::vector<char>& moved,
            const std::vector<Box>& now_at) {
-  constexpr Length kApart = 2 * kContact;
   if (found.hit < 0 && found.distance == Length{}) return false;  // may have met nothing at all
   if (found.hit >= 0 && moved[static_cast<std::size_t>(found.hit)]) return false;
   const Vector reach = found.distance * ahead;
-  const Box strip = boundsOf(Outline{front.a, front.b, front.a + reach, front.b + reach});
-  return std::none_of(now_at.begin(), now_at.end(), [&](const Box& box) {
-    return box.low.x <= strip.high.x + kApart && box.high.x >= strip.low.x - kApart &&
-           box.low.y <= strip.high.y + kApart && box.high.y >= strip.low.y - kApart;
-  });
+  const Box strip =
+      grown(boundsOf(Outline{front.a, front.b, front.a + reach, front.b + reach}), 2 * kContact);
+  return std::none_of(now_at.begin(), now_at.end(), [&](const Box& box) { return touch(box, strip); });
 }
 
 std::vector<Around> aroundAfter(std::vector<Around> around, const Layout& was, const Layout& now) {

@@ -78,7 +78,6 @@ const Storey& storey(const benchmark::State& state) {
   return made[n];
 }
 
-Box grown(const Box& b, Length by) { return {{b.low.x - by, b.low.y - by}, {b.high.x + by, b.high.y + by}}; }
 Outline outlineOf(const Box& b) { return {b.low, {b.high.x, b.low.y}, b.high, {b.low.x, b.high.y}}; }
 
 void step(benchmark::State& state) {

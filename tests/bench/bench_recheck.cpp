@@ -30,11 +30,6 @@ const Drag& drag(int shape) {
   return drags[shape];
 }
 
-bool boxesWithin(const Box& a, const Box& b, Length reach) {
-  return a.low.x - reach <= b.high.x && b.low.x - reach <= a.high.x && a.low.y - reach <= b.high.y &&
-         b.low.y - reach <= a.high.y;
-}
-
 void ours(benchmark::State& state) {
   const Drag& d = drag(static_cast<int>(state.range(0)));
   int step = 0;
@@ -49,7 +44,7 @@ void ours(benchmark::State& state) {
     for (std::size_t i = 0; i < things.size(); ++i) {
       benchmark::DoNotOptimize(gapToBoundary(things[i], d.room));
       for (std::size_t j = i + 1; j < things.size(); ++j)
-        if (boxesWithin(boxes[i], boxes[j], kNear))
+        if (touch(grown(boxes[i], kNear), boxes[j]))
           benchmark::DoNotOptimize(gapBetween(things[i], things[j]));
     }
     benchmark::DoNotOptimize(firstTouch(d.leaf, d.leaf.width, things));
@@ -70,7 +65,7 @@ void oursMoved(benchmark::State& state) {
     const Box box = boundsOf(moved);
     benchmark::DoNotOptimize(gapToBoundary(moved, d.room));
     for (std::size_t i = 0; i + 1 < things.size(); ++i)
-      if (boxesWithin(boundsOf(things[i]), box, kNear))
+      if (touch(grown(boundsOf(things[i]), kNear), box))
         benchmark::DoNotOptimize(gapBetween(things[i], moved));
     benchmark::DoNotOptimize(firstTouch(d.leaf, d.leaf.width, things));
   }
