@@ -47,12 +47,17 @@ std::string wallName(const Layout& layout, int wall) {
   return wall < 0 ? "stands free" : layout.walls[static_cast<std::size_t>(wall)].id.text;
 }
 
+// From a stretch of a wall to the wall's ends.
+std::string fromEnds(const WallFrame& wall, Length from, Length to, Unit unit) {
+  return inUnit(from, unit) + " left, " + inUnit(wall.length - to, unit) + " right";
+}
+
 // Both jambs, each from its own end of the wall.
 std::string jambsText(const Layout& layout, const PlacedOpening& placed, Unit unit) {
   if (placed.wall < 0) return "-";
   const WallFrame& wall = layout.walls[static_cast<std::size_t>(placed.wall)];
   const Length a = dot(placed.left - wall.from, wall.along), b = dot(placed.right - wall.from, wall.along);
-  return inUnit(std::min(a, b), unit) + " left, " + inUnit(wall.length - std::max(a, b), unit) + " right";
+  return fromEnds(wall, std::min(a, b), std::max(a, b), unit);
 }
 
 void doors(TablePages& pages, const Layout& layout, Unit unit) {
@@ -140,7 +145,7 @@ void fixtures(TablePages& pages, const Layout& layout, Unit unit) {
     if (placed.wall >= 0) {
       const WallFrame& wall = layout.walls[static_cast<std::size_t>(placed.wall)];
       const Length along = dot(placed.center - wall.from, wall.along);
-      place = inUnit(along, unit) + " left, " + inUnit(wall.length - along, unit) + " right";
+      place = fromEnds(wall, along, along, unit);
     } else if (!layout.walls.empty()) {
       place = "as dimensioned on the plan";
     }
@@ -171,9 +176,8 @@ void wallThings(TablePages& pages, const Layout& layout, Unit unit) {
     const WallKindInfo* info = findWallKind(item.kind);
     std::string place = "-", depth = item.depth ? inUnit(*item.depth, unit) : "not stated";
     if (placed.wall >= 0) {
-      const Length centre = (placed.from + placed.to) / 2,
-                   length = layout.walls[static_cast<std::size_t>(placed.wall)].length;
-      place = inUnit(centre, unit) + " left, " + inUnit(length - centre, unit) + " right";
+      const Length centre = (placed.from + placed.to) / 2;
+      place = fromEnds(layout.walls[static_cast<std::size_t>(placed.wall)], centre, centre, unit);
     }
     pages.row({{subjectName(layout.option, item.id), item.person.empty() ? "" : "for " + item.person, true},
                {info ? std::string(info->label) : item.kind, ""},
