@@ -133,7 +133,7 @@ void MainWindow::connectAll() {
   connect(&session_, &Session::refused, this, [this](const QString& why) { notice(why); });
   connect(files_, &FileFlow::problem, this, [this](const QString& why) { notice(why, true); });
   connect(files_, &FileFlow::done, this, [this](const QString& what) {
-    hint_->setText(what);
+    hint_->say(what);
     notice(what);
   });
   connect(files_, &FileFlow::pathChanged, this, [this] {
@@ -145,7 +145,7 @@ void MainWindow::connectAll() {
   });
   connect(&session_, &Session::changed, this, [this] {
     // What it said was about the plan as it was.
-    if (!notice_->text().contains("href")) dismissNotice();
+    if (!noticeAsks()) dismissNotice();
     retitle();
     placeOverlays();
   });
@@ -190,9 +190,11 @@ void MainWindow::notice(const QString& text, bool lasting) {
   notice_->raise();
   placeOverlays();
   // What asks for an answer waits for it; what only tells goes by itself.
-  if (text.contains("href")) notice_timer_->stop();
+  if (noticeAsks()) notice_timer_->stop();
   else notice_timer_->start(lasting ? kReadSlowly : kReadQuickly);
 }
+
+bool MainWindow::noticeAsks() const { return notice_->text().contains("href"); }
 
 void MainWindow::dismissNotice() {
   if (notice_->isHidden()) return;
@@ -220,7 +222,7 @@ void MainWindow::placeOverlays() {
 
 bool MainWindow::eventFilter(QObject* object, QEvent* event) {
   if (object == canvas_ && event->type() == QEvent::Resize) placeOverlays();
-  if (object == canvas_ && event->type() == QEvent::MouseButtonPress && !notice_->text().contains("href"))
+  if (object == canvas_ && event->type() == QEvent::MouseButtonPress && !noticeAsks())
     dismissNotice();
   if (object == canvas_ && event->type() == QEvent::KeyPress && static_cast<QKeyEvent*>(event)->key() == Qt::Key_Escape)
     dismissNotice();

@@ -56,6 +56,7 @@ class MainWindow : public QMainWindow {
   // the link.
   void notice(const QString& text, bool lasting = false);
   void dismissNotice();
+  bool noticeAsks() const;  // has a link in it: waits for an answer
   void loadBooks();
   void warnOfMissingBooks();
   void retitle();
