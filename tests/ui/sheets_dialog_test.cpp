@@ -9,20 +9,14 @@
 #include <QTemporaryDir>
 #include <QTest>
 
-#include "core/file/plan_file.h"
+#include "tests/ui/samples.h"
 #include "ui/session/session.h"
 
 namespace elbowroom::ui {
 namespace {
 
-Plan familyWalls() {
-  const auto read = loadPlan(SOURCE_DIR "/samples/family-walls.elbowroom");
-  EXPECT_TRUE(read.ok());
-  return *read;
-}
-
 struct SheetsDialogTest : testing::Test {
-  Session session{familyWalls()};
+  Session session{sample("family-walls")};
   QTemporaryDir folder;
   std::unique_ptr<SheetsDialog> dialog;
   SheetsDialogTest() {

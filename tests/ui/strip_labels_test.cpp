@@ -6,7 +6,7 @@
 #include <QTest>
 #include <QToolButton>
 
-#include "core/file/plan_file.h"
+#include "tests/ui/samples.h"
 #include "tests/ui/strip_driver.h"
 
 namespace elbowroom::ui {
@@ -16,12 +16,6 @@ using namespace literals;
 
 const char* const kSamples[] = {"hall-bath", "ensuite-l", "attic", "bath-metric", "family-walls"};
 const char* const kLayers[] = {"studs", "people", "backing", "electrical", "dimensions"};
-
-Plan sample(const char* name) {
-  const auto read = loadPlan(std::string(SOURCE_DIR "/samples/") + name + ".elbowroom");
-  EXPECT_TRUE(read.ok()) << name;
-  return *read;
-}
 
 // Leaves the switches as they were found.
 struct AllLayers {

@@ -5,7 +5,7 @@
 #include <QTest>
 #include <QToolButton>
 
-#include "core/file/plan_file.h"
+#include "tests/ui/samples.h"
 #include "ui/session/session.h"
 #include "ui/walls/wall_strip.h"
 
@@ -14,15 +14,8 @@ namespace {
 
 constexpr const char* kKeys[] = {"studs", "people", "backing", "electrical", "dimensions"};
 
-// A sample with something to show in every layer.
-Plan familyWalls() {
-  const auto read = loadPlan(SOURCE_DIR "/samples/family-walls.elbowroom");
-  EXPECT_TRUE(read.ok());
-  return *read;
-}
-
 struct StripLayersTest : testing::Test {
-  Session session{familyWalls()};
+  Session session{sample("family-walls")};  // has something to show in every layer
   std::unique_ptr<WallStrip> strip;
   StripLayersTest() {
     QSettings().remove("strip_layers");

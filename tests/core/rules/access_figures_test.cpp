@@ -8,6 +8,7 @@ namespace elbowroom {
 namespace {
 using namespace literals;
 using testing_room::in;
+using testing_room::item;
 using testing_room::met;
 using testing_room::TestRoom;
 
@@ -24,18 +25,6 @@ Outcome outcomeWith(const TestRoom& room, const std::string& rule, const std::st
   for (const Finding& f : check(deriveLayout(copy.plan(), 0), choice).findings)
     if (f.rule == rule) found = f.outcome;
   return found;
-}
-
-void addControl(TestRoom& room, const char* wall, double along, const char* of) {
-  WallItem item;
-  item.id = {"control"};
-  item.kind = "control";
-  item.wall = {wall};
-  item.along = in(along);
-  item.bottom = 20_in;
-  item.width = item.height = 7_in;
-  item.shower = {of};
-  room.option().on_walls.push_back(item);
 }
 
 // Figure 604.8.1.1: 60 x 59 with a toilet on the floor, 60 x 56 with one that hangs on the wall.
@@ -92,7 +81,7 @@ TEST(AccessFigures, F7TurningT) {
 TestRoom bathRoom(double deep = 120) {
   TestRoom room(60, deep);
   room.add("ba", FixtureKind::bath, "n", 30, 60, 30).height = 18_in;
-  addControl(room, "w", deep - 15, "ba");
+  item(room, "control", "control", "w", deep - 15, 20, 7, 7).shower = {"ba"};
   return room;
 }
 
@@ -114,7 +103,7 @@ TEST(AccessFigures, F9BathWithSeat) {
   for (const auto& [length, passes] : {std::pair{72.0, true}, {71.0, false}}) {
     TestRoom room(length, 120);
     room.add("ba", FixtureKind::bath, "n", 30, 60, 30).facts["head_seat"] = true;
-    addControl(room, "w", 105, "ba");
+    item(room, "control", "control", "w", 105, 20, 7, 7).shower = {"ba"};
     EXPECT_EQ(met(room.outcome(kBook, "bath-clear-floor")), passes) << length;
   }
 }
@@ -124,7 +113,7 @@ TEST(AccessFigures, F10TransferShower) {
   const auto with = [](double width, double depth, double clear) {
     TestRoom room(clear, 120);
     room.add("sh", FixtureKind::shower, "n", width / 2, width, depth).curb = 0.5_in;
-    addControl(room, "w", 100, "sh");
+    item(room, "control", "control", "w", 100, 20, 7, 7).shower = {"sh"};
     return std::pair{met(room.outcome(kBook, "shower-transfer-size")),
                      met(room.outcome(kBook, "shower-transfer-clear-floor"))};
   };
@@ -145,7 +134,7 @@ TestRoom rollIn(double width, double depth) {
 TEST(AccessFigures, F11RollInShower) {
   const auto lavatory = [](const char* wall) {
     TestRoom room = rollIn(60, 30);
-    addControl(room, "n", 20, "sh");  // within 27 in of the seat wall, 608.5.2
+    item(room, "control", "control", "n", 20, 20, 7, 7).shower = {"sh"};  // within 27 in of the seat wall, 608.5.2
     if (wall) room.add("lav", FixtureKind::basin, wall, *wall == 'e' ? 40 : 100, 20, 18).knee_space = kKnees;
     return room.outcome(kBook, "shower-roll-in-clear-floor");
   };

@@ -8,6 +8,7 @@ namespace elbowroom {
 namespace {
 using namespace literals;
 using testing_room::in;
+using testing_room::item;
 using testing_room::met;
 using testing_room::TestRoom;
 
@@ -124,30 +125,9 @@ TEST(AccessMisreadings, LavatoryIsNoDoorClearance) {
 TEST(AccessMisreadings, GrabBarGapIsExact) {
   for (const auto& [gap, passes] : {std::pair{1.5, true}, {1.25, false}, {1.75, false}}) {
     TestRoom room(96, 96);
-    WallItem bar;
-    bar.id = {"bar"};
-    bar.kind = "grab-bar";
-    bar.wall = {"e"};
-    bar.along = 48_in;
-    bar.bottom = 33.5_in;
-    bar.width = 24_in;
-    bar.height = 1.25_in;
-    bar.facts["wall_gap"] = in(gap);
-    room.option().on_walls = {bar};
+    item(room, "bar", "grab-bar", "e", 48, 33.5, 24, 1.25).facts["wall_gap"] = in(gap);
     EXPECT_EQ(met(room.outcome(kBook, "grab-bar-gap")), passes) << gap;
   }
-}
-
-void addControl(TestRoom& room, const char* wall, double along, const char* of) {
-  WallItem item;
-  item.id = {"control"};
-  item.kind = "control";
-  item.wall = {wall};
-  item.along = in(along);
-  item.bottom = 20_in;
-  item.width = item.height = 7_in;
-  item.shower = {of};
-  room.option().on_walls.push_back(item);
 }
 
 // 607.2: with a permanent seat the clearance goes 12 in past the head-end wall; the lavatory stays at the
@@ -156,7 +136,7 @@ TEST(AccessMisreadings, BathWithSeatIsLongerThanTheBath) {
   const auto with = [](double width, const char* lavatory) {
     TestRoom room(width, 120);
     room.add("ba", FixtureKind::bath, "n", 30, 60, 30).facts["head_seat"] = true;
-    addControl(room, "w", 105, "ba");
+    item(room, "control", "control", "w", 105, 20, 7, 7).shower = {"ba"};
     if (lavatory)
       room.add("lav", FixtureKind::basin, lavatory, *lavatory == 'w' ? 80 : 40, 20, 14).knee_space = kKnees;
     return met(room.outcome(kBook, "bath-clear-floor"));
@@ -174,7 +154,7 @@ TEST(AccessMisreadings, RollInLavatoryAwayFromSeatAndControl) {
     Fixture& shower = room.add("sh", FixtureKind::shower, "n", 30, 60, 30);
     shower.curb = 0.5_in;
     if (*seat) shower.facts["seat_side"] = std::string(seat);
-    addControl(room, "n", control, "sh");
+    item(room, "control", "control", "n", control, 20, 7, 7).shower = {"sh"};
     room.add("lav", FixtureKind::basin, lavatory, *lavatory == 'e' ? 40 : 100, 20, 18).knee_space = kKnees;
     return met(room.outcome(kBook, "shower-roll-in-clear-floor"));
   };
