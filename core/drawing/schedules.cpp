@@ -174,7 +174,8 @@ void wallThings(TablePages& pages, const Layout& layout, Unit unit) {
   for (const PlacedWallItem& placed : layout.on_walls) {
     const WallItem& item = placed.item;
     const WallKindInfo* info = findWallKind(item.kind);
-    std::string place = "-", depth = item.depth ? inUnit(*item.depth, unit) : "not stated";
+    std::string place = "-", depth = "not stated";
+    if (item.depth) depth = inUnit(*item.depth, unit) + (placed.recessed ? " into it" : "");
     if (placed.wall >= 0) {
       const Length centre = (placed.from + placed.to) / 2;
       place = fromEnds(layout.walls[static_cast<std::size_t>(placed.wall)], centre, centre, unit);
@@ -182,7 +183,7 @@ void wallThings(TablePages& pages, const Layout& layout, Unit unit) {
     pages.row({{subjectName(layout.option, item.id), item.person.empty() ? "" : "for " + item.person, true},
                {info ? std::string(info->label) : item.kind, ""},
                {times(item.width, item.height, unit), ""},
-               {placed.recessed ? depth + " into it" : depth, ""},
+               {depth, ""},
                {inUnit(placed.bottom, unit), ""},
                {std::string(labelOf(item.status)), ""},
                {wallName(layout, placed.wall), ""},

@@ -68,7 +68,14 @@ TEST(WallSchedule, PlacesThings) {
   mirror.id = {"m1"}, mirror.kind = "mirror", mirror.wall = {"n"}, mirror.person = "Ada";
   mirror.along = 42_in, mirror.bottom = 38_in, mirror.width = 24_in, mirror.height = 36_in;
   room.option().on_walls.push_back(mirror);
+  WallItem niche = mirror;
+  niche.id = {"n1"}, niche.kind = "niche", niche.along = 100_in, niche.depth = 3.5_in;
+  room.option().on_walls.push_back(niche);
+  niche.id = {"n2"}, niche.along = 140_in, niche.depth.reset();
+  room.option().on_walls.push_back(niche);
   const std::vector<std::string> texts = textsOf(room.layout());
+  EXPECT_EQ(count(texts, "3 1/2\" into it"), 1);
+  EXPECT_EQ(count(texts, "not stated into it"), 0);
   for (const char* text : {"On the walls", "24\" \u00d7 36\"", "38\"", "42\" left, 118\" right", "for Ada"})
     EXPECT_GE(count(texts, text), 1) << text;
 }
