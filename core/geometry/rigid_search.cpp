@@ -211,7 +211,7 @@ std::optional<Pose> RigidSearch::nearest(Pose near) { return runNearest(near, pa
 
 // Does one point of some edge lie in the pattern at every pose of the cell?
 bool RigidSearch::dropped(const Cell& cell) {
-  constexpr std::size_t kMostPieces = 4;
+  constexpr std::size_t kMostPieces = 6;  // bar, base, part of an arm, two chamfers; one too few never ends
   struct Frame {
     Slab slab[4];
     LayerMask layers;

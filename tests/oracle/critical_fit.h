@@ -31,9 +31,13 @@ inline Flat operator*(double k, Flat a) { return {k * a.x, k * a.y}; }
 inline double dotOf(Flat a, Flat b) { return a.x * b.x + a.y * b.y; }
 inline double crossOf(Flat a, Flat b) { return a.x * b.y - a.y * b.x; }
 
-// A rectangle about the reference point, in inches, its sides along the shape's own axes.
+// A rectangle about the reference point, in inches, its sides along the shape's own axes, or turned against
+// them.
 struct Part {
   double x0, y0, x1, y1;
+  double turned = 0;  // radians; the corners are about the turned axes
+  // Keeps clear of the things that only some parts mind; of the room and all other things.
+  bool strict = true, loose = true;
 };
 struct Figure {
   std::vector<Part> parts;
@@ -53,18 +57,22 @@ struct Spot {
 
 class CriticalFit {
  public:
-  explicit CriticalFit(const Scene& scene) {
+  // `strict`: things that only some parts of a figure keep clear of.
+  explicit CriticalFit(const Scene& scene, const std::vector<Outline>& strict = {}) {
     room_ = flat(scene.room);
-    for (std::size_t i = 0; i < room_.size(); ++i) addSolid({room_[i], room_[(i + 1) % room_.size()]});
-    for (const Outline& thing : scene.things) {
+    for (std::size_t i = 0; i < room_.size(); ++i) addSolid({room_[i], room_[(i + 1) % room_.size()]}, false);
+    const auto add = [&](const Outline& thing, bool only_strict) {
       std::vector<Flat> ring = flat(thing);
       if (isConvex(ring)) {
-        addSolid(ring);
+        addSolid(ring, only_strict);
       } else {
-        for (std::size_t i = 0; i < ring.size(); ++i) addSolid({ring[i], ring[(i + 1) % ring.size()]});
+        for (std::size_t i = 0; i < ring.size(); ++i)
+          addSolid({ring[i], ring[(i + 1) % ring.size()]}, only_strict);
       }
-      rings_.push_back(std::move(ring));
-    }
+      rings_.push_back({std::move(ring), only_strict});
+    };
+    for (const Outline& thing : scene.things) add(thing, false);
+    for (const Outline& thing : strict) add(thing, true);
   }
 
   // The free reference point nearest to `near` at this turn, every side of the figure moved in by `shrink`.
@@ -75,8 +83,10 @@ class CriticalFit {
     for (const Part& part : figure.parts) {
       const Part p{part.x0 + shrink, part.y0 + shrink, part.x1 - shrink, part.y1 - shrink};
       if (p.x0 >= p.x1 || p.y0 >= p.y1) continue;
-      middles_.push_back((p.x0 + p.x1) / 2 * u + (p.y0 + p.y1) / 2 * v);
-      for (const std::vector<Flat>& solid : solids_) addHull(solid, p, u, v);
+      const Flat pu = std::cos(part.turned) * u + std::sin(part.turned) * v, pv{-pu.y, pu.x};
+      middles_.push_back({(p.x0 + p.x1) / 2 * pu + (p.y0 + p.y1) / 2 * pv, part.strict, part.loose});
+      for (const Solid& solid : solids_)
+        if (solid.only_strict ? part.strict : part.loose) addHull(solid.ring, p, pu, pv);
     }
     if (isFree(near)) return near;
     double best = std::numeric_limits<double>::infinity();
@@ -124,6 +134,14 @@ class CriticalFit {
   using Kernel = CGAL::Exact_predicates_inexact_constructions_kernel;
   static constexpr double kTouch = 1e-7;
 
+  struct Solid {
+    std::vector<Flat> ring;
+    bool only_strict = false;
+  };
+  struct Middle {  // of a part
+    Flat at;
+    bool strict = true, loose = true;
+  };
   struct Hull {
     std::vector<Flat> ring;  // counter-clockwise
     Flat low, high;
@@ -143,7 +161,9 @@ class CriticalFit {
     }
     return left == 0 || right == 0;
   }
-  void addSolid(std::vector<Flat> ring) { solids_.push_back(std::move(ring)); }
+  void addSolid(std::vector<Flat> ring, bool only_strict) {
+    solids_.push_back({std::move(ring), only_strict});
+  }
 
   void addHull(const std::vector<Flat>& solid, const Part& p, Flat u, Flat v) {
     points_.clear();
@@ -176,10 +196,10 @@ class CriticalFit {
   }
   // No solid swallows a part, and each lies in the room. Where no boundary meets it, its middle tells.
   bool partsOutside(Flat p) const {
-    for (const Flat m : middles_) {
-      if (!within(room_, p + m)) return false;
-      for (const std::vector<Flat>& ring : rings_)
-        if (within(ring, p + m)) return false;
+    for (const Middle& m : middles_) {
+      if (m.loose && !within(room_, p + m.at)) return false;
+      for (const Solid& thing : rings_)
+        if ((thing.only_strict ? m.strict : m.loose) && within(thing.ring, p + m.at)) return false;
     }
     return true;
   }
@@ -241,9 +261,9 @@ class CriticalFit {
   }
 
   std::vector<Flat> room_;
-  std::vector<std::vector<Flat>> rings_, solids_;
+  std::vector<Solid> rings_, solids_;
   std::vector<Hull> hulls_;
-  std::vector<Flat> middles_;
+  std::vector<Middle> middles_;
   std::vector<Kernel::Point_2> points_, corners_;
   std::vector<std::pair<double, double>> covered_;
 };

@@ -1,23 +1,15 @@
-// Where a rectangle or a turning T fits at any angle, yes or no and how near, against brute force over all
+// Where a rectangle fits at any angle, yes or no and how near, against brute force over all
 // critical places (critical_fit.h) and, for every place given, GEOS on the raw outlines.
-//
-// ELBOWROOM_ORACLE_ROOMS sets how many random rooms are tried.
+// ELBOWROOM_ORACLE_ROOMS: see lies_clear.h.
 #include <gtest/gtest.h>
-
-#include <cstdlib>
 
 #include "core/geometry/free_floor.h"
 #include "tests/oracle/bathrooms.h"
 #include "tests/oracle/critical_fit.h"
+#include "tests/oracle/lies_clear.h"
 
 namespace elbowroom::oracle {
 namespace {
-
-int rooms() {
-  const char* asked = std::getenv("ELBOWROOM_ORACLE_ROOMS");
-  return asked ? std::max(1, std::atoi(asked)) : 2000;
-}
-Length in(double v) { return Length::fromInches(v); }
 
 // An alley between two things, a hair wider or narrower than the 30 in that are looked for, somewhere turned.
 Scene alley(Dice& dice) {
@@ -37,22 +29,6 @@ Scene sceneFor(Dice& dice, int i, int most) {
   scene.things.resize(
       std::min<std::size_t>(scene.things.size(), static_cast<std::size_t>(dice.whole(2, most))));
   return scene;
-}
-
-// Every part, moved in by kContact, lies in the room and shares nothing with any thing.
-bool liesClear(const Scene& scene, const std::vector<Outline>& parts) {
-  const Shape room = solid(scene.room);
-  for (const Outline& part : parts) {
-    const Shape shape = solid(part);
-    if (!room->covers(shape.get())) return false;
-    for (const Outline& thing : scene.things)
-      if (solid(thing)->intersects(shape.get())) return false;
-  }
-  return true;
-}
-const double kMovedIn = kContact.inches() + 2e-6;  // and the rounding of turns and places
-Outline movedIn(double along, double across, Placed place) {
-  return rectangleOutline(in(along - 2 * kMovedIn), in(across - 2 * kMovedIn), place);
 }
 
 Figure rectangle(double along, double across) {
@@ -107,56 +83,6 @@ TEST(RectangleOracle, NearestPlaceIsWithinTwoHundredths) {
   }
   printf("%d found of %d\n", found, rooms() / 4);
   EXPECT_GT(found, rooms() / 20);
-}
-
-struct TParts {
-  Part bar, base;
-};
-// About a point of the middle line; +x from the base to the bar.
-TParts partsOf(const TurningShape& s, double ref) {
-  const double x = s.along.inches() / 2, y = s.across.inches() / 2, b = s.base_width.inches() / 2;
-  return {{x - s.bar_width.inches() - ref, -y, x - ref, y}, {-x - ref, -b, x - ref, b}};
-}
-Outline partAt(const Part& p, Placed place) {
-  const Direction u = Direction::fromAngle(place.turn);
-  const Point middle = place.center + in((p.x0 + p.x1) / 2) * u + in((p.y0 + p.y1) / 2) * u.left();
-  return movedIn(p.x1 - p.x0, p.y1 - p.y0, {middle, place.turn});
-}
-
-void compareT(const TurningShape& shape, std::uint64_t seed, int count) {
-  Dice dice(seed);
-  int fits = 0, none = 0;
-  for (int i = 0; i < count; ++i) {
-    Scene scene = bathroom(dice);
-    scene.things.resize(
-        std::min<std::size_t>(scene.things.size(), static_cast<std::size_t>(dice.whole(1, 7))));
-    if (i % 4 == 0) {  // the T itself as a room, a hair larger or smaller
-      TurningShape room = shape;
-      room.base_width += in(dice.whole(-8, 8) * 0.005);
-      room.across += in(dice.whole(-8, 8) * 0.005);
-      scene = {turningOutline(room, {at(50, 50), Angle::fromDegrees(dice.between(0, 360))}), {}};
-    }
-    const auto place = FreeFloor(scene.room, scene.things).turningT(shape);
-    fits += place.has_value(), none += !place;
-    if (place) {
-      const TParts parts = partsOf(shape, 0);
-      ASSERT_TRUE(liesClear(scene, {partAt(parts.bar, *place), partAt(parts.base, *place)})) << i;
-      continue;
-    }
-    const TParts parts = partsOf(shape, 4);
-    CriticalFit truth(scene);
-    ASSERT_FALSE(truth.find({{parts.bar, parts.base}, 2 * std::numbers::pi}, 0.01)) << i;
-  }
-  printf("%d fit, %d do not\n", fits, none);
-  EXPECT_GT(fits, count / 8);
-  EXPECT_GT(none, count / 8);
-}
-
-TEST(TurningTOracle, The2010FormFitsExactlyWhereBruteForceFindsAPlace) {
-  compareT(kTurningT2010, 304, rooms() / 2);
-}
-TEST(TurningTOracle, AWiderFormOf2017FitsExactlyWhereBruteForceFindsAPlace) {
-  compareT(kTurningT2017Second, 2017, rooms() / 2);
 }
 
 }  // namespace
