@@ -396,6 +396,8 @@
   RULE(craft, wallHungBacked)                     \
   RULE(craft, glassHingeBacked)                   \
   RULE(craft, wallItemUnderCeiling)               \
+  RULE(craft, wallItemWithinWall)                 \
+  RULE(craft, openingUnderCeiling)                \
   RULE(craft, mirrorHoleToEdge)                   \
   RULE(craft, mirrorHoleToHole)                   \
   RULE(craft, mirrorItemWhole)                    \

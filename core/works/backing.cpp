@@ -5,23 +5,28 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/plan/backed.h"
 #include "core/plan/bays.h"
 #include "core/plan/glass_hinges.h"
+#include "core/plan/later_bars.h"
 #include "core/plan/wall_catalogue.h"
-#include "core/works/backing_later.h"
 
 namespace elbowroom {
 namespace {
 
 using namespace literals;
 
-constexpr Length kBarLow = 30_in, kBarHigh = 38_in;
-constexpr Length kBarPlywood = Length::nanometres(19'050'000);  // 3/4 in
+// Nobody publishes a height of the backing for other things or other heights of bars: as high, about their middle.
+constexpr Length kZoneHigh = kBackingHigh - kBackingLow;
 constexpr Length kBelowRim = 12_in;   // brackets of basins and benches; the maker's template says where
 constexpr Length kBasinRim = 34_in, kSeat = 18_in, kGlassTop = 72_in;
 constexpr Length kHingeStud = Length::nanometres(88'900'000);  // a 2 by 4 laid flat, 3 1/2 in
 
 bool counts(Status s) { return s != Status::remove; }
+
+bool held(const Layout& layout, int wall, const Facts& thing, Pull pull) {
+  return heldBy(layout.option.room.walls[static_cast<std::size_t>(wall)], thing, pull).holds.value_or(false);
+}
 
 BackingZone zoneFor(BackingFor use, const ElementId& wall, std::vector<ElementId> items) {
   const BackingBuild build = buildFor(use);
@@ -61,10 +66,14 @@ void addItems(const Layout& layout, std::vector<BackingZone>& zones) {
     z.to = i.to;
     z.bottom = i.bottom;
     z.top = i.top;
+    z.answered = held(layout, i.wall, i.item.facts, pullOf(i.item));
     const bool bar = *use == BackingFor::bar || *use == BackingFor::foldingBar;
-    if (bar && i.bottom < kBarHigh && i.top > kBarLow) {
-      z.bottom = std::min(z.bottom, kBarLow);
-      z.top = std::max(z.top, kBarHigh);
+    if (bar && i.bottom < kBackingHigh && i.top > kBackingLow) {
+      z.bottom = std::min(z.bottom, kBackingLow);
+      z.top = std::max(z.top, kBackingHigh);
+    } else if (z.top - z.bottom < kZoneHigh && *use != BackingFor::mirror) {
+      z.bottom = std::max((i.bottom + i.top - kZoneHigh) / 2, Length{});
+      z.top = z.bottom + kZoneHigh;
     }
     if (i.item.kind == "mirror") {
       const double pounds = glassWeight(i.item.width * i.item.height, i.depth).value();
@@ -84,6 +93,7 @@ void addFixtures(const Layout& layout, std::vector<BackingZone>& zones) {
     const Length middle = dot(f.back_center - wall.from, wall.along);
     z.from = middle - f.fixture.width / 2;
     z.to = middle + f.fixture.width / 2;
+    z.answered = held(layout, f.wall, f.fixture.facts, Pull::heavy);
     z.top = f.fixture.height.value_or(bench ? kSeat : kBasinRim);
     if (bench) z.top = lengthOf(f.fixture.facts, "seat_height").value_or(z.top);
     z.bottom = std::max(z.top - kBelowRim, Length{});
@@ -110,8 +120,9 @@ void addLater(const Layout& layout, std::vector<BackingZone>& zones) {
     z.later = true;
     z.from = bar.from;
     z.to = bar.to;
-    z.bottom = kBarLow;
-    z.top = kBarHigh;
+    z.bottom = kBackingLow;
+    z.top = kBackingHigh;
+    z.answered = held(layout, bar.wall, {}, Pull::bar);
     const bool there = std::any_of(zones.begin(), zones.end(), [&](const BackingZone& o) {
       return o.use == BackingFor::bar && !o.later && o.wall == z.wall && o.from < z.to && z.from < o.to &&
              o.bottom < z.top && z.bottom < o.top;
@@ -150,25 +161,12 @@ void join(std::vector<BackingZone>& zones) {
       a.to = std::max(a.to, b.to);
       a.bottom = std::min(a.bottom, b.bottom);
       a.top = std::max(a.top, b.top);
+      a.answered = a.answered && b.answered;
       for (const ElementId& id : b.items)
         if (std::find(a.items.begin(), a.items.end(), id) == a.items.end()) a.items.push_back(id);
       zones.erase(zones.begin() + static_cast<std::ptrdiff_t>(k));
       k = i + 1;
     }
-}
-
-bool answers(const Wall& wall, BackingFor use) {
-  if (!yesNo(wall.facts, "backed").value_or(false)) return false;
-  switch (use) {
-    case BackingFor::holder:
-    case BackingFor::mirror:
-    case BackingFor::heater:
-      return true;
-    case BackingFor::bar:
-      return lengthOf(wall.facts, "backing_plywood").value_or(Length{}) >= kBarPlywood;
-    default:
-      return false;
-  }
 }
 
 }  // namespace
@@ -239,7 +237,6 @@ std::vector<BackingZone> backingZones(const Layout& layout) {
     reachStuds(layout, wall, z);
     z.from = std::max(z.from, Length{});
     z.to = std::min(z.to, layout.walls[static_cast<std::size_t>(wall)].length);
-    z.answered = z.answered || answers(layout.option.room.walls[static_cast<std::size_t>(wall)], z.use);
   }
   join(zones);
   std::stable_sort(zones.begin(), zones.end(), [&](const BackingZone& a, const BackingZone& b) {

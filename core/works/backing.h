@@ -36,15 +36,15 @@ struct BackingZone {
   std::string_view source;
   Grade grade = Grade::commonPractice;
   std::string_view caution;  // may be empty
-  // The plan states backing that does: the whole wall is backed, for bars with plywood of at least 3/4 in (fact
-  // backing_plywood). No source found lets 1/2 in plywood alone carry a bar.
+  // The plan states backing that does for everything in it (core/plan/backed.h), as the rules have it.
   bool answered = false;
 };
 
 // One zone for every bar, holder, rail, hook, shelf, heater, mirror, wall-hung basin or bench and for the side on
 // which a glass door hangs; and, without one there yet, for bars that may come to a toilet, bath or shower. What
 // is to be removed asks for nothing. Heights: bars 30 to 38 in (Fair Housing Act Design Manual chapter 6, read second
-// hand) widened to the bar itself; everything else its own. Where the wall's studs are stated, a zone for blocking
+// hand) widened to the bar itself; for what is thinner than those 8 in, and for bars elsewhere, 8 in about its middle
+// (nobody publishes another height); everything else its own. Where the wall's studs are stated, a zone for blocking
 // reaches from stud to stud. Zones of one use that overlap are one. Ordered by wall, then from the left. Zones for
 // later leave openings out.
 std::vector<BackingZone> backingZones(const Layout&);

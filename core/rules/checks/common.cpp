@@ -16,13 +16,14 @@ std::optional<int> basinsOf(const PlacedFixture& f) {
   return std::nullopt;
 }
 
-void askBacked(Measurement& m, const Wall& wall, const ElementId& thing) {
-  if (const auto backed = yesNo(wall.facts, "backed")) {
-    m.measured = *backed;
+void askBacked(Measurement& m, const Wall& wall, const ElementId& thing, const Facts& facts, Pull pull) {
+  const Held held = heldBy(wall, facts, pull);
+  if (held.holds) {
+    m.measured = *held.holds;
     return;
   }
-  m.subjects = {wall.id, thing};
-  m.fact = "backed";
+  if (held.of_wall) m.subjects = {wall.id, thing};
+  m.fact = held.fact;
 }
 
 ElementId wallAt(const Layout& layout, Point p) {

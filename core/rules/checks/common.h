@@ -1,6 +1,7 @@
 // What several measures need: who is a subject, names of what was hit, and the places of a finding.
 #pragma once
 
+#include "core/plan/backed.h"
 #include "core/plan/wall_catalogue.h"
 #include "core/rules/check_input.h"
 
@@ -51,8 +52,9 @@ std::vector<Measurement> eachOnWall(const CheckInput& in, Wanted wanted, Make ma
   }
   return found;
 }
-// Is the wall backed behind that thing? Where the plan does not say, the wall comes first: it is asked.
-void askBacked(Measurement&, const Wall& wall, const ElementId& thing);
+// Does the wall hold that thing? Where the plan does not say, what is asked comes first: the wall, or the thing for its
+// blocking.
+void askBacked(Measurement&, const Wall& wall, const ElementId& thing, const Facts& facts, Pull);
 
 std::vector<Place> across(const Circle&);  // a measured diameter
 // The strip before `front` between the two distances straight ahead.

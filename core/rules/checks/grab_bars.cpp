@@ -48,7 +48,7 @@ Spot::On onSide(Hand hand) { return hand == Hand::left ? Spot::On::left : Spot::
 
 void backedInstead(const CheckInput& in, Measurement& m, const PlacedFixture& f, const WallFrame& wall) {
   m.places = {lineFrom(f.back_center, f.front_center)};
-  askBacked(m, *findWall(in.layout.option, wall.id), f.fixture.id);
+  askBacked(m, *findWall(in.layout.option, wall.id), f.fixture.id, {}, Pull::bar);
 }
 
 // Is a bar of that kind on the wall, or the wall backed for one?

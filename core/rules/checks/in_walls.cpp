@@ -76,6 +76,20 @@ std::vector<Measurement> itemsUnderCeiling(const CheckInput& in) {
   return found;
 }
 
+std::vector<Measurement> openingsUnderCeiling(const CheckInput& in) {
+  std::vector<Measurement> found;
+  for (const PlacedOpening& o : in.layout.openings) {
+    const bool door = o.opening.kind == OpeningKind::door;
+    const auto left = ceilingHeightAt(in.layout, o.left), right = ceilingHeightAt(in.layout, o.right);
+    if (!left || !right || (!door && !o.opening.sill)) continue;
+    found.push_back({.subjects = {o.opening.id},
+                     .measured = (door ? Length{} : *o.opening.sill) + o.opening.height,
+                     .places = {lineFrom(o.left, o.right)},
+                     .limit = std::min(*left, *right)});
+  }
+  return found;
+}
+
 std::vector<Measurement> receptaclesPerPerson(const CheckInput& in) {
   std::vector<Measurement> found;
   for (const PlacedFixture& f : in.layout.fixtures) {
@@ -88,7 +102,6 @@ std::vector<Measurement> receptaclesPerPerson(const CheckInput& in) {
       ++there;
       m.places.push_back(placeOf(i));
     }
-    if (there == 0) continue;
     m.measured = Count{there};
     m.limit = Count{*basinsOf(f)};
     found.push_back(std::move(m));
@@ -105,9 +118,9 @@ std::vector<Measurement> paperHolderHeights(const CheckInput& in) {
 std::vector<Measurement> grabBarPlywood(const CheckInput& in) {
   std::vector<Measurement> found;
   for (const Item& i : in.layout.on_walls) {
-    if (!counts(i) || !is(i.item, WallUse::grabBar)) continue;
+    if (!counts(i) || !is(i.item, WallUse::grabBar) || pullOf(i.item) != Pull::bar) continue;
     const Wall& wall = wallOf(in, i);
-    if (!yesNo(wall.facts, "backed").value_or(false)) continue;
+    if (!yesNo(wall.facts, "backed").value_or(false) || yesNo(i.item.facts, "blocking").value_or(false)) continue;
     Measurement m{.subjects = {wall.id, i.item.id}, .measured = std::nullopt, .places = {placeOf(i)}};
     if (const auto plywood = lengthOf(wall.facts, "backing_plywood"))
       m.measured = *plywood;
@@ -120,9 +133,9 @@ std::vector<Measurement> grabBarPlywood(const CheckInput& in) {
 
 namespace {
 
-Measurement backedBehind(const Wall& wall, const ElementId& id, Place place) {
+Measurement backedBehind(const Wall& wall, const ElementId& id, const Facts& facts, Pull pull, Place place) {
   Measurement m{.subjects = {id}, .measured = std::nullopt, .places = {std::move(place)}};
-  askBacked(m, wall, id);
+  askBacked(m, wall, id, facts, pull);
   return m;
 }
 
@@ -134,11 +147,11 @@ std::vector<Measurement> wallHungBacked(const CheckInput& in) {
     const bool hangs = isBasin(f) || f.fixture.kind == FixtureKind::bench;
     if (!counts(f) || f.wall < 0 || !hangs || !yesNo(f.fixture.facts, "wall_hung").value_or(false)) continue;
     found.push_back(backedBehind(in.layout.option.room.walls[static_cast<std::size_t>(f.wall)], f.fixture.id,
-                                 lineFrom(f.left_side.a, f.right_side.a)));
+                                 f.fixture.facts, Pull::heavy, lineFrom(f.left_side.a, f.right_side.a)));
   }
   for (const Item& i : in.layout.on_walls)
     if (counts(i) && is(i.item, WallUse::heat))
-      found.push_back(backedBehind(wallOf(in, i), i.item.id, placeOf(i)));
+      found.push_back(backedBehind(wallOf(in, i), i.item.id, i.item.facts, Pull::light, placeOf(i)));
   return found;
 }
 

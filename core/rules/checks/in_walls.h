@@ -13,13 +13,18 @@ std::vector<Measurement> recessLoads(const CheckInput&);
 // Upper edge of things on walls, at most the ceiling over them (the lower end under a slope): of each that is too
 // high, and on each wall of the one that comes nearest. Asked once where the ceiling's height is not stated.
 std::vector<Measurement> itemsUnderCeiling(const CheckInput&);
-// Receptacles within 36 in of a basin for two, at least one for each of its basins; a count. Only where one is there.
+// Head of each door and window whose height is stated, at most the ceiling over it (the lower end under a slope). Only
+// where the ceiling's height is stated.
+std::vector<Measurement> openingsUnderCeiling(const CheckInput&);
+// Receptacles within 36 in of a basin for two, at least one for each of its basins; a count.
 std::vector<Measurement> receptaclesPerPerson(const CheckInput&);
 // Centre of each paper holder above the floor.
 std::vector<Measurement> paperHolderHeights(const CheckInput&);
-// Plywood behind each grab bar, a length; walls that are stated to be backed all over. Asked of the wall.
+// Plywood behind each grab bar, a length; walls that are stated to be backed all over, and bars that have no blocking
+// of their own. Asked of the wall.
 std::vector<Measurement> grabBarPlywood(const CheckInput&);
-// Yes: the wall behind it is backed. Basins, vanities and benches that hang on the wall, heaters. Asked of the wall.
+// Yes: blocking is behind each basin, vanity and bench that hangs on the wall (asked of it), or the wall behind each
+// heater is backed.
 std::vector<Measurement> wallHungBacked(const CheckInput&);
 // Yes: solid wood is in the wall where a glass door hangs (fact hinge_backing). One per door that hangs on a wall.
 std::vector<Measurement> glassHingesBacked(const CheckInput&);

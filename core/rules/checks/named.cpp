@@ -193,6 +193,7 @@ constexpr NamedMeasure kNamed[] = {
     {"holders-backed", holdersBacked, Gives::yesNo},
     {"water-frost", waterFrost, Gives::yesNo},
     {"items-apart", itemsApart, Gives::yesNo},
+    {"items-within-walls", itemsWithinWalls, Gives::yesNo},
     {"items-off-openings", itemsOffOpenings, Gives::yesNo},
     // grab_bars.h
     {"toilet-side-bars", toiletSideBars, Gives::yesNo, {}, "farthest side wall"},
@@ -406,6 +407,7 @@ constexpr NamedMeasure kNamed[] = {
     {"recesses-off-pipes", recessesOffPipes, Gives::yesNo},
     {"recess-loads", recessLoads, Gives::yesNo},
     {"items-under-ceiling", itemsUnderCeiling},
+    {"openings-under-ceiling", openingsUnderCeiling},
     {"receptacles-per-person", receptaclesPerPerson, Gives::count},
     {"paper-holder-heights", paperHolderHeights},
     {"grab-bar-plywood", grabBarPlywood},

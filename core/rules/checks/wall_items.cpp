@@ -4,6 +4,7 @@
 
 #include "core/people/sight.h"
 #include "core/plan/bays.h"
+#include "core/plan/mirror_order.h"
 #include "core/plan/wall_catalogue.h"
 #include "core/rules/checks/common.h"
 
@@ -35,11 +36,18 @@ const Person* adultWith(const CheckInput& in, Figure figure, bool greatest) {
   return found;
 }
 
-bool mayShare(const Item& a, const Item& b) {
-  const auto on = [](const Item& below, const Item& above) {
-    const WallKindInfo* info = findWallKind(above.item.kind);
-    return (is(below.item, WallUse::mirror) && info && info->electrical) ||
-           (is(below.item, WallUse::recess) && is(above.item, WallUse::shelf));
+// A shelf in a niche; what a mirror that is cut to measure gets a hole for (how it sits there is for the rules of
+// mirrors); what hangs there as found.
+bool mayShare(const std::vector<MirrorOrder>& mirrors, const Item& a, const Item& b) {
+  if (a.item.status == Status::keep && b.item.status == Status::keep) return true;
+  const auto on = [&](const Item& below, const Item& above) {
+    if (is(below.item, WallUse::recess) && is(above.item, WallUse::shelf)) return true;
+    const auto of_it = [&](const auto& part) { return part.item == above.item.id; };
+    return std::any_of(mirrors.begin(), mirrors.end(), [&](const MirrorOrder& order) {
+      return order.mirror == below.item.id &&
+             (std::any_of(order.holes.begin(), order.holes.end(), of_it) ||
+              std::any_of(order.troubles.begin(), order.troubles.end(), of_it));
+    });
   };
   return on(a, b) || on(b, a);
 }
@@ -135,13 +143,23 @@ std::vector<Measurement> recessesInside(const CheckInput& in) {
 std::vector<Measurement> grabBarsBacked(const CheckInput& in) {
   return eachOnWall(
       in, [](const Item& i) { return is(i.item, WallUse::grabBar); },
-      [&](Measurement& m, const Item& i) { askBacked(m, wallOf(in, i), i.item.id); });
+      [&](Measurement& m, const Item& i) {
+        // How thick the plywood behind a bar is, is a rule of its own.
+        const Pull pull = pullOf(i.item) == Pull::bar ? Pull::light : pullOf(i.item);
+        askBacked(m, wallOf(in, i), i.item.id, i.item.facts, pull);
+      });
 }
 
 std::vector<Measurement> holdersBacked(const CheckInput& in) {
   return eachOnWall(
-      in, [](const Item& i) { return is(i.item, WallUse::rail) || is(i.item, WallUse::holder); },
-      [&](Measurement& m, const Item& i) { askBacked(m, wallOf(in, i), i.item.id); });
+      in,
+      [](const Item& i) {
+        return is(i.item, WallUse::rail) || is(i.item, WallUse::holder) || is(i.item, WallUse::shelf) ||
+               is(i.item, WallUse::hook);
+      },
+      [&](Measurement& m, const Item& i) {
+        askBacked(m, wallOf(in, i), i.item.id, i.item.facts, Pull::light);
+      });
 }
 
 std::vector<Measurement> waterFrost(const CheckInput& in) {
@@ -158,18 +176,34 @@ std::vector<Measurement> waterFrost(const CheckInput& in) {
 }
 
 std::vector<Measurement> itemsApart(const CheckInput& in) {
+  const std::vector<MirrorOrder> mirrors = mirrorOrders(in.layout);
   return eachOnWall(
       in, [](const Item&) { return true; },
       [&](Measurement& m, const Item& i) {
         m.measured = true;
         for (const Item& o : in.layout.on_walls) {
           if (&o == &i) break;  // one finding per pair, at the later one
-          if (!counts(o) || o.wall != i.wall || mayShare(i, o)) continue;
+          if (!counts(o) || o.wall != i.wall) continue;
           if (!meet(i.from, i.to, o.from, o.to) || !meet(i.bottom, i.top, o.bottom, o.top)) continue;
+          if (mayShare(mirrors, i, o)) continue;
           m.measured = false;
           m.subjects.push_back(o.item.id);
         }
       });
+}
+
+std::vector<Measurement> itemsWithinWalls(const CheckInput& in) {
+  std::vector<Measurement> found;
+  std::vector<bool> said(in.layout.walls.size());
+  for (const Item& i : in.layout.on_walls) {
+    if (!counts(i)) continue;
+    const auto wall = static_cast<std::size_t>(i.wall);
+    const bool within = i.from >= -kContact && i.to <= in.layout.walls[wall].length + kContact;
+    if (within && said[wall]) continue;
+    said[wall] = said[wall] || within;
+    found.push_back({.subjects = {i.item.id}, .measured = within, .places = {placeOf(i)}});
+  }
+  return found;
 }
 
 std::vector<Measurement> itemsOffOpenings(const CheckInput& in) {

@@ -30,12 +30,15 @@ std::vector<Measurement> recessDepths(const CheckInput&);
 std::vector<Measurement> recessBays(const CheckInput&);
 // Yes: it is not in an exterior wall.
 std::vector<Measurement> recessesInside(const CheckInput&);
-// Yes: the wall behind grab bars is backed all over; the same for towel bars and paper holders.
+// Yes: there is backing behind each grab bar (a folding one: blocking); behind each towel bar, paper holder, hook and
+// shelf.
 std::vector<Measurement> grabBarsBacked(const CheckInput&);
 std::vector<Measurement> holdersBacked(const CheckInput&);
 // Yes: heads, controls, sprays and spouts in an exterior wall are protected from frost; only such.
 std::vector<Measurement> waterFrost(const CheckInput&);
-// Yes: no other thing on the wall where it is (a box on a mirror may be there); no opening there.
+// Yes: it does not reach past an end of its wall. Each thing that does; on each wall one that does not.
+std::vector<Measurement> itemsWithinWalls(const CheckInput&);
+// Yes: no other thing on the wall where it is (what a mirror is cut for may be there); no opening there.
 std::vector<Measurement> itemsApart(const CheckInput&);
 std::vector<Measurement> itemsOffOpenings(const CheckInput&);
 

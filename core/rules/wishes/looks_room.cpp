@@ -1,5 +1,8 @@
 #include <algorithm>
 
+#include "core/plan/backed.h"
+#include "core/plan/later_bars.h"
+#include "core/plan/wall_catalogue.h"
 #include "core/rules/check.h"
 #include "core/rules/checks/room.h"
 #include "core/rules/checks/shared_searches.h"
@@ -65,27 +68,36 @@ Sight naturalLight(const CheckInput& in) {
   return there;
 }
 
-// Behind toilets, baths and showers, where bars are wanted first.
+// Where bars may come at toilets, baths and showers: as the backing schedule has it.
 Sight backing(const CheckInput& in) {
   Sight sight{.seen = Seen::notApplicable};
   std::vector<ElementId> silent;
-  for (const PlacedFixture& f : in.layout.fixtures) {
-    const bool wanted = f.fixture.kind == FixtureKind::toilet || holdsSpray(f);
-    if (!checks::counts(f) || !wanted || f.wall < 0) continue;
-    const Wall& wall = in.layout.option.room.walls[static_cast<std::size_t>(f.wall)];
+  const auto note = [](std::vector<ElementId>& ids, const ElementId& id) {
+    if (std::find(ids.begin(), ids.end(), id) == ids.end()) ids.push_back(id);
+  };
+  for (const LaterBar& later : laterBars(in.layout)) {
+    const Wall& wall = in.layout.option.room.walls[static_cast<std::size_t>(later.wall)];
+    const WallFrame& frame = in.layout.walls[static_cast<std::size_t>(later.wall)];
     if (sight.seen == Seen::notApplicable) sight.seen = Seen::yes;
-    if (std::find(sight.elements.begin(), sight.elements.end(), wall.id) != sight.elements.end()) continue;
-    sight.elements.push_back(wall.id);
-    const WallFrame& frame = in.layout.walls[static_cast<std::size_t>(f.wall)];
-    sight.places.push_back(checks::lineFrom(frame.from, frame.to));
-    const auto backed = yesNo(wall.facts, "backed");
-    if (backed && !*backed) sight.seen = Seen::no;
-    if (!backed) silent.push_back(wall.id);
+    note(sight.elements, wall.id);
+    sight.places.push_back(checks::lineFrom(frame.at(later.from), frame.at(later.to)));
+    const Facts* thing = nullptr;
+    for (const PlacedWallItem& i : in.layout.on_walls)
+      if (checks::counts(i) && i.wall == later.wall && is(i.item, WallUse::grabBar) &&
+          pullOf(i.item) == Pull::bar && checks::meet(i.from, i.to, later.from, later.to) &&
+          checks::meet(i.bottom, i.top, kBackingLow, kBackingHigh))
+        thing = &i.item.facts;
+    const Held held = heldBy(wall, thing ? *thing : Facts{}, Pull::bar);
+    if (held.holds == false) sight.seen = Seen::no;
+    if (held.holds) continue;
+    if (silent.empty() || held.fact == sight.fact) note(silent, wall.id);
+    if (sight.fact.empty()) sight.fact = held.fact;  // asked of the first wall that does not say it
   }
   if (sight.seen == Seen::yes && !silent.empty()) {
     sight.seen = Seen::notStated;
-    sight.fact = "backed";  // asked of the first wall that does not say it
     sight.elements = silent;
+  } else {
+    sight.fact.clear();
   }
   return sight;
 }

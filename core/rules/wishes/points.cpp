@@ -112,8 +112,9 @@ constexpr std::array<WishPoint, kWishCount> kPoints{{
      kRoom,
      "Backing for later bars",
      "Bars can be put up when somebody needs them, without opening a tiled wall.",
-     "The walls behind toilets, baths and showers are backed all over.",
-     "No toilet, bath or shower on a wall",
+     "Where bars may come at toilets, baths and showers: a wall backed all over with plywood of at least 3/4 in, or "
+     "a bar with blocking behind it.",
+     "No place for a bar at a toilet, bath or shower",
      {kGuidelines, "2012 revision", "Guideline 14",
       "planning textbook, page on the access panel: reinforcing the whole wall "
       "is advised"},

@@ -139,6 +139,11 @@ inline Knob knobOf(const std::string& rule_id) {
       {"light-over-mirror-height", centreOnWall},
       {"niche-height", [](Plan& p, Length edge) { p.options[0].on_walls.at(0).bottom = edge; }},
       {"wall-item-under-ceiling", topOnWall},
+      {"opening-under-ceiling",
+       [](Plan& p, Length head) {
+         Opening& o = p.options[0].openings.at(0);
+         o.height = head - *o.sill;
+       }},
       {"mirror-hole-to-edge",
        [](Plan& p, Length glass) { p.options[0].on_walls.at(0).along = 20_in + glass; }},
       {"mirror-hole-to-hole",

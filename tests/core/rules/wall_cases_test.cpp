@@ -211,6 +211,71 @@ TEST(WallCases, SetToSomebodysEyes) {
   EXPECT_TRUE(met(at(room, "side-light-eyes")));
 }
 
+// A mirror 84 to be cut has a hole for a side light; one that hangs there already, or is bought whole, has none.
+TEST(WallCases, OnlyAMirrorThatIsCutHasLightsOnIt) {
+  TestRoom room(96, 96);
+  put(room, "mirror", "m", "n", 48).width = 84_in;
+  const Length up = room.option().on_walls[0].bottom + 6_in;
+  put(room, "side-light", "l", "n", 30).bottom = up;
+  const auto apart = [&] {
+    for (const Finding& f : room.findings("craft", "wall-items-apart"))
+      if (f.outcome == Outcome::shortfall) return false;
+    return true;
+  };
+  EXPECT_TRUE(apart());
+  room.option().on_walls[0].status = Status::keep;
+  EXPECT_FALSE(apart());
+  room.option().on_walls[1].status = Status::keep;  // both as found
+  EXPECT_TRUE(apart());
+  room.option().on_walls[0].status = Status::fresh;
+  room.option().on_walls[0].kind = "lit-mirror";
+  EXPECT_FALSE(apart());
+  room.option().on_walls[0].kind = "mirror";
+  room.option().on_walls[1] = typicalWallItem("towel-bar", room.option());
+  room.option().on_walls[1].id = {"l"};
+  room.option().on_walls[1].wall = {"n"};
+  room.option().on_walls[1].along = 48_in;
+  room.option().on_walls[1].bottom = up;
+  EXPECT_FALSE(apart()) << "a bar gets no hole";
+}
+
+TEST(WallCases, AThingWithinItsWall) {
+  TestRoom room(96, 60);
+  WallItem& mirror = put(room, "mirror", "m", "e", 30);  // the wall is 60 long
+  mirror.width = 60_in;
+  EXPECT_TRUE(met(at(room, "wall-item-within-wall")));
+  mirror.width = 60.0625_in;
+  EXPECT_EQ(at(room, "wall-item-within-wall"), Outcome::shortfall);
+  mirror.width = 20_in;
+  mirror.along = 9.9375_in;
+  EXPECT_EQ(at(room, "wall-item-within-wall"), Outcome::shortfall);
+  put(room, "hook", "h", "e", 40);
+  int clear = 0, missed = 0;
+  for (const Finding& f : room.findings("craft", "wall-item-within-wall")) {
+    missed += f.outcome == Outcome::shortfall && f.subjects[0].text == "m";
+    clear += f.outcome == Outcome::clear && f.subjects[0].text == "h";
+  }
+  EXPECT_EQ(missed, 1);
+  EXPECT_EQ(clear, 1);
+}
+
+// The ceiling falls from 96 at 48 in to 72 at wall e: along wall n it is 84 high 24 in from e.
+TEST(WallCases, AWindowUnderASlope) {
+  TestRoom room(96, 96);
+  Ceiling& ceiling = room.option().room.ceiling;
+  ceiling.height = 96_in;
+  ceiling.slopes = {CeilingSlope{{"e"}, 72_in, 48_in}};
+  Opening& w = room.door("n", 60, 24, Hand::left);  // 48 to 72 along n
+  w.kind = OpeningKind::window;
+  w.sill = 44_in;
+  w.height = 40_in;
+  EXPECT_TRUE(met(at(room, "opening-under-ceiling")));
+  w.height = 40.0625_in;
+  EXPECT_EQ(at(room, "opening-under-ceiling"), Outcome::shortfall);
+  w.sill.reset();
+  EXPECT_EQ(at(room, "opening-under-ceiling"), Outcome::notApplicable);
+}
+
 TEST(WallCases, AMirrorForTheChild) {
   TestRoom room(96, 96);
   put(room, "mirror", "m", "n", 48).bottom = 33.75_in;
@@ -227,7 +292,7 @@ TEST(WallCases, AReceptacleForEachOfTwo) {
   TestRoom room(120, 96);
   Fixture& v = room.add("v", FixtureKind::vanity, "n", 60, 60, 21);  // 30 to 90
   v.basins = 2;
-  EXPECT_EQ(at(room, "receptacle-per-person"), Outcome::notApplicable);
+  EXPECT_EQ(at(room, "receptacle-per-person"), Outcome::shortfall) << "none at all";
   put(room, "receptacle", "a", "n", 20);
   EXPECT_EQ(at(room, "receptacle-per-person"), Outcome::shortfall);
   put(room, "receptacle", "b", "e", 57);  // hypot(30, 36) from it

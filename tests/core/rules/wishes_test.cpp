@@ -141,7 +141,11 @@ const std::vector<Case>& cases() {
               w.id = {"win"};
             }),
        square, "win"},
-      {"backing", plus(toilet, [](TestRoom& r) { r.option().room.walls[0].facts["backed"] = true; }),
+      {"backing", plus(toilet,
+                       [](TestRoom& r) {
+                         r.option().room.walls[0].facts["backed"] = true;
+                         r.option().room.walls[0].facts["backing_plywood"] = 0.75_in;
+                       }),
        plus(toilet, [](TestRoom& r) { r.option().room.walls[0].facts["backed"] = false; }), "n"},
       {"sliding-door", [] { return withDoor(30, DoorAction::pocket); }, [] { return withDoor(30); }, "d"},
       {"timer-switch",

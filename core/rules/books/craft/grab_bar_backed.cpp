@@ -19,8 +19,8 @@ Rule grabBarBacked() {
       .grade = Grade::verifiedSecondHand,
       .why = "A bar holds only what it is screwed into; no source found lets 1/2 in plywood alone "
              "carry 250 pounds.",
-      .met = "its wall is backed",
-      .missed = "its wall is not backed",
+      .met = "there is backing behind it",
+      .missed = "no backing is behind it",
   };
 }
 

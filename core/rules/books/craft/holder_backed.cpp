@@ -17,8 +17,8 @@ Rule holderBacked() {
                  .read_at = "not read anywhere; plywood behind the finish of bathroom walls"},
       .grade = Grade::commonPractice,
       .why = "Plaster anchors work loose under towels and hands.",
-      .met = "its wall is backed",
-      .missed = "its wall is not backed",
+      .met = "there is backing behind it",
+      .missed = "no backing is behind it",
   };
 }
 

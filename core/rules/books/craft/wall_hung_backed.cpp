@@ -19,8 +19,8 @@ Rule wallHungBacked() {
       .grade = Grade::commonPractice,
       .why = "It pulls at its screws with its own weight and that of whoever leans or sits on it.",
       .mends = {Mend::state},
-      .met = "its wall is backed",
-      .missed = "its wall is not backed",
+      .met = "there is backing behind it",
+      .missed = "no backing is behind it",
   };
 }
 

@@ -1,4 +1,4 @@
-#include "core/works/backing_later.h"
+#include "core/plan/later_bars.h"
 
 #include <algorithm>
 
@@ -7,7 +7,6 @@ namespace {
 
 using namespace literals;
 
-constexpr Length kBarLow = 30_in, kBarHigh = 38_in;
 constexpr Length kWithinReach = 24_in, kAtWall = 1_in;
 constexpr Length kBehind = 24_in, kBesideFrom = 12_in, kBesideTo = 54_in;
 constexpr Length kShortest = 6_in;  // less than that between openings holds no bar
@@ -36,7 +35,7 @@ void add(const Layout& layout, std::vector<LaterBar>& bars, LaterBar bar) {
   std::vector<LaterBar> parts{bar};
   for (const PlacedOpening& o : layout.openings) {
     const Length low = o.opening.kind == OpeningKind::window ? o.opening.sill.value_or(Length{}) : Length{};
-    if (o.wall != bar.wall || low >= kBarHigh || low + o.opening.height <= kBarLow) continue;
+    if (o.wall != bar.wall || low >= kBackingHigh || low + o.opening.height <= kBackingLow) continue;
     const Length half = openingWidth(o.opening) / 2, a = o.opening.along - half, b = o.opening.along + half;
     std::vector<LaterBar> left;
     for (LaterBar p : parts) {

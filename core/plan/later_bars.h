@@ -7,6 +7,10 @@
 
 namespace elbowroom {
 
+// Height of the wall that is reinforced for bars (Fair Housing Act Design Manual chapter 6, read second hand).
+inline constexpr Length kBackingLow = Length::nanometres(762'000'000);   // 30 in
+inline constexpr Length kBackingHigh = Length::nanometres(965'200'000);  // 38 in
+
 // A stretch of a wall (index into Layout::walls), from its left end, free of openings at the height of bars
 // (30 to 38 in).
 struct LaterBar {
