@@ -1,6 +1,7 @@
 // An edit is a value: what to change, how the history names it, and with which earlier edit it merges.
 #pragma once
 
+#include <map>
 #include <string>
 #include <variant>
 #include <vector>
@@ -52,7 +53,12 @@ struct SetBookSetting { std::string book, key, value; };  // whole plan; empty v
 // Whole plan; adds or replaces the change of that rule. With neither `off` nor a limit it is taken back.
 struct ChangeRule { RuleChange change; };
 struct SetTolerance { std::optional<Length> site_tolerance; };  // whole plan
-struct SetPeople { std::vector<Person> people; };     // whole plan
+// Whole plan. `renamed`: old name -> new; what is set to somebody's height, in all options, follows (empty: is set
+// to nobody's any more).
+struct SetPeople {
+  std::vector<Person> people;
+  std::map<std::string, std::string> renamed = {};
+};
 struct SetNorth { std::optional<Angle> north; };      // whole plan
 
 using Change = std::variant<PutFixtures, PutOpenings, PutWallItems, RemoveElements, SetRoom, PutWall, MoveCorner,

@@ -49,6 +49,10 @@ Refusal change(Plan& plan, std::size_t, const SetTolerance& c) {
 
 Refusal change(Plan& plan, std::size_t, const SetPeople& c) {
   plan.people = c.people;
+  if (c.renamed.empty()) return {};
+  for (Option& option : plan.options)
+    for (WallItem& item : option.on_walls)
+      if (const auto it = c.renamed.find(item.person); it != c.renamed.end()) item.person = it->second;
   return {};
 }
 

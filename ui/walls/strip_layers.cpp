@@ -74,12 +74,31 @@ StripLayersBar::StripLayersBar(QWidget* parent) : QWidget(parent) {
     });
     row->addWidget(button);
   }
+  nobody_ = new QToolButton(this);
+  nobody_->setObjectName("nobody");
+  nobody_->setText(tr("Nobody is named yet: name the people…"));
+  nobody_->setToolTip(tr("The heights of eyes, elbows and reach follow from who uses the room"));
+  nobody_->setAccessibleName(nobody_->text());
+  nobody_->setFocusPolicy(Qt::StrongFocus);
+  nobody_->setFont(smallFont(*this));
+  connect(nobody_, &QToolButton::clicked, this, &StripLayersBar::peopleWanted);
+  row->addSpacing(6);
+  row->addWidget(nobody_);
   row->addStretch(1);
+  showNobody();
 }
+
+void StripLayersBar::setNobodyNamed(bool nobody) {
+  nobody_named_ = nobody;
+  showNobody();
+}
+
+void StripLayersBar::showNobody() { nobody_->setVisible(nobody_named_ && layers_.people); }
 
 void StripLayersBar::set(bool StripLayers::*which, bool on) {
   if (layers_.*which == on) return;
   layers_.*which = on;
+  showNobody();
   emit changed();
 }
 

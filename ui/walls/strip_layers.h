@@ -5,6 +5,8 @@
 
 #include "core/drawing/draw_elevation.h"
 
+class QToolButton;
+
 namespace elbowroom::ui {
 
 class StripLayersBar : public QWidget {
@@ -12,13 +14,19 @@ class StripLayersBar : public QWidget {
  public:
   explicit StripLayersBar(QWidget* parent);
   StripLayers layers() const { return layers_; }
+  // Then the people's heights have nothing to show, and the row says so.
+  void setNobodyNamed(bool);
 
  signals:
   void changed();
+  void peopleWanted();
 
  private:
   void set(bool StripLayers::*which, bool on);
+  void showNobody();
   StripLayers layers_;
+  QToolButton* nobody_;
+  bool nobody_named_ = false;
 };
 
 }  // namespace elbowroom::ui

@@ -44,6 +44,7 @@ WallStrip::WallStrip(Session& session, QWidget* parent)
   setMinimumHeight(130 + layers_->sizeHint().height());
   setViewportMargins(0, layers_->sizeHint().height(), 0, 0);
   connect(layers_, &StripLayersBar::changed, this, &WallStrip::redraw);
+  connect(layers_, &StripLayersBar::peopleWanted, this, &WallStrip::peopleWanted);
   viewport()->setBackgroundRole(QPalette::Base);
   viewport()->setAutoFillBackground(true);
   viewport()->setMouseTracking(true);
@@ -81,6 +82,7 @@ void WallStrip::redraw() {
   style_.mm = Length::fromInches(kPxPerMm / map_.px_per_inch);
   style_.unit = session_.plan().unit;
   first_ = labelledFirst();
+  layers_->setNobodyNamed(session_.plan().people.empty());
   const std::vector<std::size_t> changed =
       scene_.rebuild(session_.layout(), session_.report(), style_, layers_->layers(), first_);
   const QPointF origin_before = map_.origin;

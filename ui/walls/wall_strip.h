@@ -55,6 +55,7 @@ class WallStrip : public QAbstractScrollArea, public StripContext {
  signals:
   void said(const QString& text);
   void placingEnded();
+  void peopleWanted();  // heights of people are to be shown and nobody is named
 
  protected:
   void paintEvent(QPaintEvent*) override;

@@ -132,6 +132,8 @@ void Actions::roomMenu() {
     fillBooks();
     refresh();
   });
+  add(menu, tr("&People…"), QKeySequence("Ctrl+Shift+P"),
+      tr("Who uses the room: names, heights, children by age, wheelchairs"), [this] { window_.openPeople(); });
   chair_ = add(menu, tr("Somebody uses a &wheelchair"), {}, tr("Adds a wheelchair user, 26 x 48 in, to the people of this plan"),
                [this] {
                  auto people = session_.plan().people;

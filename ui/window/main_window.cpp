@@ -17,6 +17,7 @@
 #include "ui/canvas/plan_canvas.h"
 #include "ui/options/option_bar.h"
 #include "ui/particulars/particulars.h"
+#include "ui/people/people_dialog.h"
 #include "ui/sheets/sheets_dialog.h"
 #include "ui/tray/tray.h"
 #include "ui/walls/wall_strip.h"
@@ -130,6 +131,7 @@ void MainWindow::connectAll() {
   connect(strip, &WallStrip::placingEnded, canvas_, &PlanCanvas::stopPlacing);
   connect(canvas_, &PlanCanvas::said, hint_, &HintLine::say);
   connect(strip, &WallStrip::said, hint_, &HintLine::say);
+  connect(strip, &WallStrip::peopleWanted, this, &MainWindow::openPeople);
   connect(&session_, &Session::refused, this, [this](const QString& why) { notice(why); });
   connect(files_, &FileFlow::problem, this, [this](const QString& why) { notice(why, true); });
   connect(files_, &FileFlow::done, this, [this](const QString& what) {
@@ -269,6 +271,13 @@ void MainWindow::openBooks() {
   books_->show();
   books_->raise();
   books_->activateWindow();
+}
+
+void MainWindow::openPeople() {
+  auto* dialog = new PeopleDialog(session_, this);
+  dialog->setAttribute(Qt::WA_DeleteOnClose);
+  dialog->open();
+  dialog->activateWindow();
 }
 
 void MainWindow::loadBooks() {

@@ -34,6 +34,7 @@ class MainWindow : public QMainWindow {
   PlanCanvas& canvas() { return *canvas_; }
   void openSheets();
   void openBooks();
+  void openPeople();
   BookShelf& shelf() { return *shelf_; }
   // Offers the recovered copy inline, when there is one.
   void offerRecovery();

@@ -321,6 +321,41 @@ TEST(Options, AnEditTouchesItsOptionOnly) {
   EXPECT_NE(out.options[1], two.options[1]);
 }
 
+Person person(const char* name, Length stature) {
+  return {name, stature, false, {}, {}};
+}
+
+TEST(WholePlan, WhatIsSetToSomebodyFollowsTheNameInAllOptions) {
+  Plan plan = hallBath();
+  plan.people = {person("Ada", 66_in), person("Ben", 74_in)};
+  WallItem mirror;
+  mirror.kind = "mirror";
+  mirror.wall = {"s"};
+  mirror.along = 40_in, mirror.bottom = 40_in, mirror.width = 20_in, mirror.height = 30_in;
+  for (const char* name : {"Ada", "Ben", "", "Guest"}) {
+    mirror.id = {std::string("for") + name};
+    mirror.person = name;
+    plan.options[0].on_walls.push_back(mirror);
+  }
+  const auto two = applied(plan, AddOption{"Another", 0});
+  ASSERT_TRUE(two.ok()) << two.error().message;
+  plan = *two;
+  // Names change places, and one who goes takes nothing along.
+  const Plan swapped = *applied(plan, SetPeople{{person("Ben", 66_in), person("Ada", 74_in)}, {{"Ada", "Ben"}, {"Ben", "Ada"}}});
+  const Plan gone = *applied(plan, SetPeople{{person("Ada", 66_in)}, {{"Ben", {}}}});
+  const auto of = [](const Plan& p, std::size_t option, const char* id) {
+    return findWallItem(p.options[option], {id})->person;
+  };
+  for (const std::size_t option : {0u, 1u}) {
+    EXPECT_EQ(of(swapped, option, "forAda"), "Ben");
+    EXPECT_EQ(of(swapped, option, "forBen"), "Ada");
+    EXPECT_EQ(of(swapped, option, "for"), "");
+    EXPECT_EQ(of(gone, option, "forBen"), "");
+    EXPECT_EQ(of(gone, option, "forAda"), "Ada");
+    EXPECT_EQ(of(gone, option, "forGuest"), "Guest");
+  }
+}
+
 TEST(WholePlan, SettingsAreSet) {
   const Plan plan = hallBath();
   EXPECT_EQ(applied(plan, SetTitle{"T"})->title, "T");
