@@ -3,9 +3,9 @@
 #include <algorithm>
 
 #include "core/people/sight.h"
-#include "core/plan/mirror_order.h"
 #include "core/plan/wall_catalogue.h"
 #include "core/rules/checks/common.h"
+#include "core/rules/checks/shared_searches.h"
 
 namespace elbowroom::checks {
 namespace {
@@ -65,7 +65,7 @@ std::vector<Measurement> mirrorsOverBacksplash(const CheckInput& in) {
 
 std::vector<Measurement> mirrorHolesToEdge(const CheckInput& in) {
   std::vector<Measurement> found;
-  for (const MirrorOrder& order : mirrorOrders(in.layout))
+  for (const MirrorOrder& order : sharedMirrorOrders(in))
     for (const MirrorHole& hole : order.holes)
       found.push_back({.subjects = {hole.item, order.mirror},
                        .measured = rimToEdge(hole, order),
@@ -76,7 +76,7 @@ std::vector<Measurement> mirrorHolesToEdge(const CheckInput& in) {
 
 std::vector<Measurement> mirrorHolesApart(const CheckInput& in) {
   std::vector<Measurement> found;
-  for (const MirrorOrder& order : mirrorOrders(in.layout))
+  for (const MirrorOrder& order : sharedMirrorOrders(in))
     for (std::size_t i = 0; i < order.holes.size(); ++i)
       for (std::size_t k = 0; k < i; ++k) {
         const Length apart = rimToRim(order.holes[i], order.holes[k]);
@@ -91,7 +91,7 @@ std::vector<Measurement> mirrorHolesApart(const CheckInput& in) {
 
 std::vector<Measurement> mirrorItemsWhole(const CheckInput& in) {
   std::vector<Measurement> found;
-  for (const MirrorOrder& order : mirrorOrders(in.layout)) {
+  for (const MirrorOrder& order : sharedMirrorOrders(in)) {
     Measurement m{.subjects = {order.mirror}, .measured = true, .places = {placeOf(in.layout, order.mirror)}};
     for (const MirrorTrouble& t : order.troubles) {
       if (t.kind != MirrorTroubleKind::itemOverEdge) continue;

@@ -23,6 +23,10 @@ std::vector<Route> widestToGoals(const Layout& layout) {
 
 }  // namespace
 
+const std::vector<MirrorOrder>& sharedMirrorOrders(const CheckInput& in) {
+  return in.memo.once("mirror orders", {}, [&] { return mirrorOrders(in.layout); });
+}
+
 std::optional<PlacedTurning> sharedTurningT(const CheckInput& in, const TurningShape& shape, bool knees) {
   knees = knees && in.layout.knee_space_counts;
   const std::vector<std::int64_t> key{shape.across.nm(),     shape.along.nm(),   shape.bar_width.nm(),

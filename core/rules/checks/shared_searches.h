@@ -5,6 +5,7 @@
 
 #include "core/geometry/routes.h"
 #include "core/geometry/turning_shape.h"
+#include "core/plan/mirror_order.h"
 #include "core/rules/check_input.h"
 
 namespace elbowroom::checks {
@@ -12,6 +13,9 @@ namespace elbowroom::checks {
 // A T-shaped turning space at any angle. With `knees`, one of its ends may lie over knee and toe space (2010
 // ADA Standards 304.3.2). nullopt: there is none.
 std::optional<PlacedTurning> sharedTurningT(const CheckInput&, const TurningShape&, bool knees);
+
+// mirrorOrders of the layout.
+const std::vector<MirrorOrder>& sharedMirrorOrders(const CheckInput&);
 
 // The way from the door to Layout::solid[which] as routeFigures gives it. Where a way of straight pieces is at
 // least `enough` wide, that one, which is never wider than the widest; `straight` says so. nullopt without a

@@ -4,9 +4,9 @@
 
 #include "core/people/sight.h"
 #include "core/plan/bays.h"
-#include "core/plan/mirror_order.h"
 #include "core/plan/wall_catalogue.h"
 #include "core/rules/checks/common.h"
+#include "core/rules/checks/shared_searches.h"
 
 namespace elbowroom::checks {
 namespace {
@@ -176,7 +176,7 @@ std::vector<Measurement> waterFrost(const CheckInput& in) {
 }
 
 std::vector<Measurement> itemsApart(const CheckInput& in) {
-  const std::vector<MirrorOrder> mirrors = mirrorOrders(in.layout);
+  const std::vector<MirrorOrder>& mirrors = sharedMirrorOrders(in);
   return eachOnWall(
       in, [](const Item&) { return true; },
       [&](Measurement& m, const Item& i) {
