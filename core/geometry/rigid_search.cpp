@@ -22,11 +22,6 @@ constexpr double kTurnTie = 0.003;  // inches per radian: on ties the turn neare
 double support(Vec n, Vec half) { return half.x * std::fabs(n.x) + half.y * std::fabs(n.y); }
 
 // A piece between two of its sides, moved in so far that what lies within does so at every pose of a cell.
-struct Slab {
-  Vec axis;
-  double least, most;
-};
-
 bool clip(double a, double b, double low, double high, double& from, double& to) {
   if (a < low) {
     if (b <= low) return false;
@@ -64,7 +59,7 @@ double gapOf(const Blocker& edge, const Piece& piece, const Axes& axes, Vec at, 
 }  // namespace
 
 RigidSearch::RigidSearch(const Surroundings& around, RigidPattern pattern, Grace grace)
-    : around_(around), pattern_(std::move(pattern)), grace_(grace) {}
+    : around_(around), pattern_(std::move(pattern)), grace_(grace), frames_(pattern_.pieces.size()) {}
 
 double RigidSearch::turnAway(double turn, double spread) const {
   const double apart = std::fabs(std::remainder(turn - near_.turn, pattern_.period));
@@ -211,19 +206,13 @@ std::optional<Pose> RigidSearch::nearest(Pose near) { return runNearest(near, pa
 
 // Does one point of some edge lie in the pattern at every pose of the cell?
 bool RigidSearch::dropped(const Cell& cell) {
-  constexpr std::size_t kMostPieces = 6;  // bar, base, part of an arm, two chamfers; one too few never ends
-  struct Frame {
-    Slab slab[4];
-    LayerMask layers;
-  };
-  Frame frames[kMostPieces];
   std::size_t usable = 0;
   const double cosine = std::cos(cell.spread);
   const int slabs = cell.spread > 0 ? 4 : 2;
   const Axes low(cell.turn - cell.spread), high(cell.turn + cell.spread);
-  for (std::size_t p = 0; p < pattern_.pieces.size() && usable < kMostPieces; ++p) {
+  for (std::size_t p = 0; p < pattern_.pieces.size(); ++p) {
     const Piece& piece = pattern_.pieces[p];
-    Frame& frame = frames[usable];
+    Frame& frame = frames_[usable];
     frame.layers = piece.layers;
     bool any = true;
     for (int k = 0; k < slabs; ++k) {
@@ -240,7 +229,7 @@ bool RigidSearch::dropped(const Cell& cell) {
   const auto fills = [&](const Blocker& edge) {
     const Vec ra = edge.a - cell.at, rb = ra + edge.d;
     for (std::size_t p = 0; p < usable; ++p) {
-      const Frame& frame = frames[p];
+      const Frame& frame = frames_[p];
       if (!(frame.layers & edge.layer)) continue;
       double from = 0, to = 1;
       bool in = true;

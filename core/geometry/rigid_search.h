@@ -54,6 +54,16 @@ class RigidSearch {
     bool listed = false;
   };
 
+  // A piece at all turns of a cell: where it is between two limits each way.
+  struct Slab {
+    Vec axis;
+    double least, most;
+  };
+  struct Frame {
+    Slab slab[4];
+    LayerMask layers;
+  };
+
   void makeSeeds();
   Cell listed(Cell cell);
   std::optional<Pose> runAnywhere(double turn, double spread);
@@ -72,6 +82,7 @@ class RigidSearch {
   const Surroundings& around_;
   RigidPattern pattern_;
   Grace grace_;
+  std::vector<Frame> frames_;  // of the cell at hand, one for each piece at most
   std::vector<std::uint32_t> arena_, seed_lists_;
   std::vector<std::uint32_t> recent_;  // blockers that dropped cells lately
   std::vector<Seed> seeds_;
