@@ -163,7 +163,7 @@ void join(std::vector<BackingZone>& zones) {
       a.top = std::max(a.top, b.top);
       a.answered = a.answered && b.answered;
       for (const ElementId& id : b.items)
-        if (std::find(a.items.begin(), a.items.end(), id) == a.items.end()) a.items.push_back(id);
+        addOnce(a.items, id);
       zones.erase(zones.begin() + static_cast<std::ptrdiff_t>(k));
       k = i + 1;
     }

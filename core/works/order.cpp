@@ -17,8 +17,7 @@ bool isNew(Status s) { return s == Status::fresh || s == Status::move; }
 bool goes(Status s) { return s == Status::remove || s == Status::move; }
 
 void note(Reasons& reasons, std::string_view step, const ElementId& id) {
-  std::vector<ElementId>& ids = reasons[step];
-  if (std::find(ids.begin(), ids.end(), id) == ids.end()) ids.push_back(id);
+  addOnce(reasons[step], id);
 }
 
 bool isWet(FixtureKind k) { return k == FixtureKind::shower || k == FixtureKind::bath; }

@@ -72,14 +72,11 @@ Sight naturalLight(const CheckInput& in) {
 Sight backing(const CheckInput& in) {
   Sight sight{.seen = Seen::notApplicable};
   std::vector<ElementId> silent;
-  const auto note = [](std::vector<ElementId>& ids, const ElementId& id) {
-    if (std::find(ids.begin(), ids.end(), id) == ids.end()) ids.push_back(id);
-  };
   for (const LaterBar& later : laterBars(in.layout)) {
     const Wall& wall = in.layout.option.room.walls[static_cast<std::size_t>(later.wall)];
     const WallFrame& frame = in.layout.walls[static_cast<std::size_t>(later.wall)];
     if (sight.seen == Seen::notApplicable) sight.seen = Seen::yes;
-    note(sight.elements, wall.id);
+    addOnce(sight.elements, wall.id);
     sight.places.push_back(checks::lineFrom(frame.at(later.from), frame.at(later.to)));
     const Facts* thing = nullptr;
     for (const PlacedWallItem& i : in.layout.on_walls)
@@ -90,7 +87,7 @@ Sight backing(const CheckInput& in) {
     const Held held = heldBy(wall, thing ? *thing : Facts{}, Pull::bar);
     if (held.holds == false) sight.seen = Seen::no;
     if (held.holds) continue;
-    if (silent.empty() || held.fact == sight.fact) note(silent, wall.id);
+    if (silent.empty() || held.fact == sight.fact) addOnce(silent, wall.id);
     if (sight.fact.empty()) sight.fact = held.fact;  // asked of the first wall that does not say it
   }
   if (sight.seen == Seen::yes && !silent.empty()) {
