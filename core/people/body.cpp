@@ -59,6 +59,7 @@ Person ofStature(Length stature) {
 
 Person medianWoman() { return ofStature(64_in); }
 Person tallMan() { return ofStature(73.6_in); }
+Chair usualChair() { return {26_in, 48_in, {}}; }
 
 std::string namesOf(const std::vector<const Person*>& people) {
   std::string names;

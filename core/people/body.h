@@ -50,6 +50,7 @@ inline bool kneels(const Person& p) { return !p.child && !p.chair; }
 // Stand-ins where a plan names nobody: the table's median woman (S 64.0 in) and 95 % man (S 73.6 in).
 Person medianWoman();
 Person tallMan();
+Chair usualChair();  // 26 x 48 in (1991 ADA Standards A4.2.4 and Figure A3), where nobody measured one
 std::string namesOf(const std::vector<const Person*>&);  // "Ada", "Ada and Ben", "Ada, Ben and Cy"
 
 }  // namespace elbowroom

@@ -25,8 +25,6 @@ using namespace literals;
 
 namespace {
 
-constexpr Length kChairWidth = 26_in, kChairLength = 48_in;
-
 QString whoWords(const Person& person, bool height_known, Unit unit) {
   QStringList parts;
   if (person.chair) parts << PeopleDialog::tr("wheelchair");
@@ -87,7 +85,7 @@ PeopleDialog::PeopleDialog(Session& session, QWidget* parent) : QDialog(parent),
   column->addWidget(buttons);
   relist();
   list_->setCurrentRow(drafts_.empty() ? -1 : 0);
-  show(list_->currentRow());
+  showPerson(list_->currentRow());
 }
 
 QWidget* PeopleDialog::buildList() {
@@ -106,7 +104,7 @@ QWidget* PeopleDialog::buildList() {
   column->setContentsMargins(0, 0, 0, 0);
   column->addWidget(list_, 1);
   column->addLayout(row);
-  connect(list_, &QListWidget::currentRowChanged, this, &PeopleDialog::show);
+  connect(list_, &QListWidget::currentRowChanged, this, &PeopleDialog::showPerson);
   connect(add, &QPushButton::clicked, this, &PeopleDialog::add);
   connect(remove_, &QPushButton::clicked, this, &PeopleDialog::removeChosen);
   return side;
@@ -186,10 +184,10 @@ void PeopleDialog::removeChosen() {
   problem_->hide();
   relist();
   list_->setCurrentRow(std::min(row, static_cast<int>(drafts_.size()) - 1));
-  show(list_->currentRow());
+  showPerson(list_->currentRow());
 }
 
-void PeopleDialog::show(int row) {
+void PeopleDialog::showPerson(int row) {
   remove_->setEnabled(row >= 0);
   pages_->setCurrentIndex(row >= 0 ? 1 : 0);
   const Draft* draft = chosen();
@@ -202,7 +200,7 @@ void PeopleDialog::show(int row) {
   height_->setLength(draft->height_known ? std::optional(draft->person.stature) : std::nullopt, unit);
   child_->setChecked(draft->person.child);
   chair_->setChecked(draft->person.chair.has_value());
-  const Chair chair = draft->person.chair.value_or(Chair{kChairWidth, kChairLength});
+  const Chair chair = draft->person.chair.value_or(usualChair());
   chair_width_->setLength(chair.width, unit);
   chair_length_->setLength(chair.length, unit);
   filling_ = false;
@@ -249,8 +247,13 @@ void PeopleDialog::takeAge(int at) {
 void PeopleDialog::takeChair(bool on) {
   Draft* draft = filling_ ? nullptr : chosen();
   if (draft == nullptr) return;
-  if (!on) draft->person.chair.reset();
-  else draft->person.chair = Chair{chair_width_->length().value_or(kChairWidth), chair_length_->length().value_or(kChairLength)};
+  const Chair usual = usualChair();
+  if (on) {
+    draft->person.chair = Chair{chair_width_->length().value_or(usual.width),
+                                chair_length_->length().value_or(usual.length)};
+  } else {
+    draft->person.chair.reset();
+  }
   relist();
 }
 
@@ -268,12 +271,11 @@ void PeopleDialog::relist() {
   showFigures();
 }
 
-bool PeopleDialog::refuse(std::size_t row, QWidget* field, const QString& why) {
+void PeopleDialog::refuse(std::size_t row, QWidget* field, const QString& why) {
   list_->setCurrentRow(static_cast<int>(row));
   problem_->setText(why);
   problem_->show();
   field->setFocus(Qt::OtherFocusReason);
-  return false;
 }
 
 void PeopleDialog::accept() {
@@ -287,13 +289,15 @@ void PeopleDialog::accept() {
   for (std::size_t row = 0; row < drafts_.size(); ++row) {
     const Draft& draft = drafts_[row];
     const QString name = QString::fromStdString(draft.person.name);
-    if (name.isEmpty()) return void(refuse(row, name_, tr("Person %1 needs a name.").arg(row + 1)));
+    if (name.isEmpty()) return refuse(row, name_, tr("Person %1 needs a name.").arg(row + 1));
     for (std::size_t before = 0; before < row; ++before)
       if (drafts_[before].person.name == draft.person.name)
-        return void(refuse(row, name_, tr("There are two people named %1. Heights are set by name, so each needs its own.")
-                                           .arg(name)));
+        return refuse(row, name_,
+                      tr("There are two people named %1. Heights are set by name, so each needs its own.")
+                          .arg(name));
     if (!draft.height_known)
-      return void(refuse(row, height_, tr("How tall is %1? Eyes, elbows and reach follow from the height.").arg(name)));
+      return refuse(row, height_,
+                    tr("How tall is %1? Eyes, elbows and reach follow from the height.").arg(name));
   }
   SetPeople edit;
   for (const Person& person : session_.plan().people) edit.renamed[person.name] = "";

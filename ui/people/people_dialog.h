@@ -40,13 +40,13 @@ class PeopleDialog : public QDialog {
   QWidget* buildForm();
   void add();
   void removeChosen();
-  void show(int row);
+  void showPerson(int row);
   void takeHeight(Length);
   void takeAge(int at);
   void takeChair(bool);
   void relist();
   void showFigures();
-  bool refuse(std::size_t row, QWidget* field, const QString& why);
+  void refuse(std::size_t row, QWidget* field, const QString& why);
   Draft* chosen();
 
   Session& session_;

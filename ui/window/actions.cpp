@@ -9,6 +9,7 @@
 #include <QToolBar>
 
 #include "core/file/plan_file.h"
+#include "core/people/body.h"
 #include "core/rules/text.h"
 #include "ui/books/book_shelf.h"
 #include "ui/canvas/plan_canvas.h"
@@ -141,7 +142,7 @@ void Actions::roomMenu() {
                    Person person;
                    person.name = tr("Wheelchair user").toStdString();
                    person.stature = Length::fromInches(66);
-                   person.chair = Chair{Length::fromInches(26), Length::fromInches(48)};
+                   person.chair = usualChair();
                    people.push_back(std::move(person));
                  }
                  session_.perform(SetPeople{people}, tr("Choose people"));
