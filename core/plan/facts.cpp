@@ -166,9 +166,9 @@ constexpr std::array kFacts{
     FactInfo{"wall_gap", wallItem, "grab-bar grab-bar-l grab-bar-fold", length, "Gap to the wall",
              "How far is the bar from the wall?"},
     FactInfo{"blocking", wallItem,
-             "grab-bar grab-bar-l grab-bar-fold towel-bar hook paper-holder shelf towel-heater radiator mirror lit-mirror makeup-mirror",
-             yesNo,
-             "Blocking behind it", "Is there blocking between the studs behind it?"},
+             "grab-bar grab-bar-l grab-bar-fold towel-bar hook paper-holder shelf towel-heater radiator "
+             "mirror lit-mirror makeup-mirror",
+             yesNo, "Blocking behind it", "Is there blocking between the studs behind it?"},
     FactInfo{"bar_diameter", wallItem, "grab-bar grab-bar-l grab-bar-fold", length, "Diameter",
              "What is the diameter of the bar?"},
     FactInfo{"header", wallItem, "niche medicine-cabinet", yesNo, "Stud cut, header planned",

@@ -25,7 +25,8 @@ constexpr ReadsLine kTable[] = {
      "window-opens "
      "openings-under-ceiling wish-natural-light wish-sliding-door"},
     {kI,
-     "items-apart items-off-openings items-under-ceiling items-within-walls hook-heights switch-heights receptacle-circuits "
+     "items-apart items-off-openings items-under-ceiling items-within-walls hook-heights "
+     "switch-heights receptacle-circuits "
      "receptacles-not-facing-up receptacles-tamper-resistant recess-bays recess-depths recess-loads "
      "recesses-inside "
      "recesses-off-pipes mirror-holes-apart mirror-holes-to-edge pocket-boxes pocket-screws "

@@ -52,8 +52,8 @@ std::vector<Measurement> eachOnWall(const CheckInput& in, Wanted wanted, Make ma
   }
   return found;
 }
-// Does the wall hold that thing? Where the plan does not say, what is asked comes first: the wall, or the thing for its
-// blocking.
+// Does the wall hold that thing? Where the plan does not say, what is asked comes first: the wall, or the thing
+// for its blocking.
 void askBacked(Measurement&, const Wall& wall, const ElementId& thing, const Facts& facts, Pull);
 
 std::vector<Place> across(const Circle&);  // a measured diameter

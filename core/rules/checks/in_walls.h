@@ -13,8 +13,8 @@ std::vector<Measurement> recessLoads(const CheckInput&);
 // Upper edge of things on walls, at most the ceiling over them (the lower end under a slope): of each that is too
 // high, and on each wall of the one that comes nearest. Asked once where the ceiling's height is not stated.
 std::vector<Measurement> itemsUnderCeiling(const CheckInput&);
-// Head of each door and window whose height is stated, at most the ceiling over it (the lower end under a slope). Only
-// where the ceiling's height is stated.
+// Head of each door and window whose height is stated, at most the ceiling over it (the lower end under a slope).
+// Only where the ceiling's height is stated.
 std::vector<Measurement> openingsUnderCeiling(const CheckInput&);
 // Receptacles within 36 in of a basin for two, at least one for each of its basins; a count.
 std::vector<Measurement> receptaclesPerPerson(const CheckInput&);
