@@ -5,9 +5,9 @@
 #include <cmath>
 #include <map>
 
-#include "core/base/length_text.h"
 #include "core/drawing/dimension_rows.h"
 #include "core/drawing/pen.h"
+#include "core/drawing/sheet_text.h"
 
 namespace elbowroom {
 namespace {
@@ -52,10 +52,7 @@ struct LaidRow {
   int level = 0;
 };
 
-std::string captionText(double inches, Unit unit) {
-  const Length length = Length::fromInches(inches);
-  return unit == Unit::inches ? feetInches(length) : millimetresText(length, false);
-}
+std::string captionText(double inches, Unit unit) { return sheetText(Length::fromInches(inches), unit); }
 
 bool clash(double a0, double a1, double b0, double b1) { return a0 < b1 && b0 < a1; }
 

@@ -2,20 +2,16 @@
 #include <cmath>
 #include <optional>
 
-#include "core/base/length_text.h"
 #include "core/drawing/dimension_rows.h"
 #include "core/drawing/dimensions.h"
 #include "core/drawing/elevation_parts.h"
+#include "core/drawing/sheet_text.h"
 #include "core/plan/wall_catalogue.h"
 
 namespace elbowroom {
 namespace {
 
 constexpr double kHeightTextMm = 2.5, kHeightStepMm = 3.4, kLeaderMm = 4;
-
-std::string heightText(Length at, Unit unit) {
-  return unit == Unit::inches ? feetInches(at) : millimetresText(at, false);
-}
 
 bool stays(Status status) { return status != Status::remove; }
 
@@ -32,7 +28,7 @@ void addChains(DimensionGroup& group, std::vector<Station> stations, double leng
   std::sort(stations.begin(), stations.end(), [](const Station& a, const Station& b) { return a.s < b.s; });
   std::vector<std::vector<Station>> chains;
   const auto room = [&](double gap) {
-    const std::string words = heightText(Length::fromInches(gap), style.unit);
+    const std::string words = sheetText(Length::fromInches(gap), style.unit);
     return gap < 1.0 / 16 ||
            gap >= textWidth(words, style.mm.scaled(kDimensionTextMm)).inches() + 2 * style.mm.inches();
   };
@@ -93,7 +89,7 @@ Along alongWall(const Layout& layout, std::size_t wall) {
 // ---- heights
 
 struct Height {
-  double y;           // inches above the finished floor
+  double y;            // inches above the finished floor
   double left, right;  // ends of what it belongs to, along the wall
   std::string what;
   ElementId id;
@@ -209,7 +205,7 @@ double drawHeights(DisplayList& list, std::vector<Height> heights, bool left, do
         {{corner, h.y}, {corner + way * 1.2 * mm, h.y}, {corner + way * (kLeaderMm - 0.4) * mm, places[i]}},
         false);
     TextPrim text;
-    text.text = heightText(Length::fromInches(h.y), style.unit) + " " + h.what;
+    text.text = sheetText(Length::fromInches(h.y), style.unit) + " " + h.what;
     text.height = style.mm.scaled(kHeightTextMm);
     text.at = {Length::fromInches(corner + way * kLeaderMm * mm), Length::fromInches(places[i])};
     text.h = left ? AnchorH::right : AnchorH::left;
@@ -228,7 +224,7 @@ void drawCeilingHeight(DisplayList& list, double x, Length height, double reach,
   const double offset = reach + 5.5 * style.mm.inches();
   const Point foot{Length::fromInches(x), {}}, top{foot.x, height};
   append(list, dimensionLine({foot, top}, Length::fromInches(left ? offset : -offset),
-                             heightText(height, style.unit), style));
+                             sheetText(height, style.unit), style));
 }
 
 }  // namespace
@@ -327,16 +323,16 @@ DisplayList drawStripDimensions(const Layout& layout, std::size_t wall, double x
       for (const Station& station : *part)
         if (station.s > 1.0 / 16 && station.s < length - 1.0 / 16) stations.push_back(station.s);
     std::sort(stations.begin(), stations.end());
-    stations.erase(std::unique(stations.begin(), stations.end(),
-                               [](double a, double b) { return b - a < 1.0 / 16; }),
-                   stations.end());
+    stations.erase(
+        std::unique(stations.begin(), stations.end(), [](double a, double b) { return b - a < 1.0 / 16; }),
+        stations.end());
     pen.line(Role::dimension, x, y, x + length, y);
     for (std::size_t i = 0; i < stations.size(); ++i) {
       pen.line(Role::dimension, x + stations[i] - 0.9 * mm, y - 0.9 * mm, x + stations[i] + 0.9 * mm,
                y + 0.9 * mm);
       if (i == 0) continue;
       const double a = stations[i - 1], b = stations[i];
-      const TextPrim words = text(heightText(Length::fromInches(b - a), style.unit), x + (a + b) / 2,
+      const TextPrim words = text(sheetText(Length::fromInches(b - a), style.unit), x + (a + b) / 2,
                                   y - 1.1 * mm, AnchorH::centre, AnchorV::top);
       const Box box = textBounds(words);
       if ((box.high.x - box.low.x).inches() + mm > b - a) continue;
@@ -347,7 +343,7 @@ DisplayList drawStripDimensions(const Layout& layout, std::size_t wall, double x
   if (!round.first) chain();
   for (const Height& h : heightsOn(layout, wall)) {
     if (!round.takes(h.id)) continue;
-    const std::string words = heightText(Length::fromInches(h.y), style.unit);
+    const std::string words = sheetText(Length::fromInches(h.y), style.unit);
     // Near the thing; one that is asked for may stand farther off, at the end of a leader, or over the next
     // wall.
     std::vector<double> shifts{0.0, 1.8, -1.8};

@@ -2,8 +2,8 @@
 
 #include <algorithm>
 
-#include "core/base/length_text.h"
 #include "core/drawing/elevation_parts.h"
+#include "core/drawing/sheet_text.h"
 #include "core/plan/bays.h"
 #include "core/plan/catalogue.h"
 #include "core/plan/wall_catalogue.h"
@@ -12,18 +12,9 @@
 namespace elbowroom {
 namespace {
 
-std::string inUnit(Length value, Unit unit) {
-  return unit == Unit::inches ? inchesText(value) : millimetresText(value, false);
-}
-
-std::string times(Length a, Length b, Unit unit) { return inUnit(a, unit) + " \u00d7 " + inUnit(b, unit); }
-
-std::string up(Length value, Unit unit) {
-  return unit == Unit::inches ? feetInches(value) : millimetresText(value, false);
-}
-
 std::string fromCorners(const char* what, Length left, Length right, Unit unit) {
-  return std::string(what) + " " + up(left, unit) + " from left, " + up(right, unit) + " from right";
+  return std::string(what) + " " + sheetText(left, unit) + " from left, " + sheetText(right, unit) +
+         " from right";
 }
 
 std::string statusWords(Status status) {
@@ -42,10 +33,10 @@ std::string statusWords(Status status) {
 
 std::string openingSize(const Opening& o, Unit unit) {
   if (o.kind == OpeningKind::window) {
-    const std::string size = times(o.width, o.height, unit);
-    return o.sill ? size + ", sill " + up(*o.sill, unit) : size + ", sill not stated";
+    const std::string size = sheetText(o.width, o.height, unit);
+    return o.sill ? size + ", sill " + sheetText(*o.sill, unit) : size + ", sill not stated";
   }
-  return std::string(labelOf(o.action)) + ", " + times(o.width, o.height, unit);
+  return std::string(labelOf(o.action)) + ", " + sheetText(o.width, o.height, unit);
 }
 
 KeyEntry entryOf(const Layout& layout, std::size_t wall, const PlacedOpening& placed) {
@@ -63,8 +54,8 @@ KeyEntry entryOf(const Layout& layout, std::size_t wall, const PlacedFixture& pl
   const WallFrame& frame = layout.walls[wall];
   const Fixture& f = placed.fixture;
   const Length along = dot(placed.center - frame.from, frame.along);
-  std::string size = times(f.width, f.depth, unit);
-  size += f.height ? ", " + up(*f.height, unit) + " high" : ", height not stated";
+  std::string size = sheetText(f.width, f.depth, unit);
+  size += f.height ? ", " + sheetText(*f.height, unit) + " high" : ", height not stated";
   if (const std::string status = statusWords(f.status); !status.empty()) size += ", " + status;
   return {0,
           f.id,
@@ -82,7 +73,7 @@ std::string bayWords(const Layout& layout, const PlacedWallItem& placed) {
   const Unit unit = layout.settings.unit;
   const std::string cut = std::to_string(fit->cut.size()) + (fit->cut.size() == 1 ? " stud" : " studs");
   if (!fit->move) return "wider than any bay: cuts " + cut + ", header";
-  return "cuts " + cut + ", header; or move " + inUnit(abs(*fit->move), unit) +
+  return "cuts " + cut + ", header; or move " + sheetText(abs(*fit->move), unit) +
          (*fit->move < Length{} ? " left" : " right");
 }
 
@@ -91,18 +82,18 @@ KeyEntry entryOf(const Layout& layout, std::size_t wall, const PlacedWallItem& p
   const WallItem& item = placed.item;
   std::string heights;
   for (const HeightMark& mark : heightMarks(placed))
-    heights += (heights.empty() ? "" : ", ") + mark.what + " " + up(mark.at, unit);
+    heights += (heights.empty() ? "" : ", ") + mark.what + " " + sheetText(mark.at, unit);
   KeyEntry entry{0,
                  item.id,
                  subjectName(layout.option, item.id),
-                 {times(item.width, item.height, unit) + ", " + heights,
+                 {sheetText(item.width, item.height, unit) + ", " + heights,
                   fromCorners("centre", item.along, layout.walls[wall].length - item.along, unit)}};
   std::string more;
   const auto add = [&](const std::string& words) {
     if (!words.empty()) more += (more.empty() ? "" : "; ") + words;
   };
   if (!item.person.empty()) add("for " + item.person);
-  if (placed.recessed) add(inUnit(placed.depth, unit) + " into the wall");
+  if (placed.recessed) add(sheetText(placed.depth, unit) + " into the wall");
   add(bayWords(layout, placed));
   add(statusWords(item.status));
   if (!more.empty()) entry.lines.push_back(more);
@@ -154,13 +145,13 @@ std::vector<KeyEntry> keyOfWall(const Layout& layout, std::size_t wall) {
 std::string wallWords(const Layout& layout, std::size_t wall) {
   const Unit unit = layout.settings.unit;
   const Wall& stated = layout.option.room.walls[wall];
-  std::string words = inUnit(stated.thickness, unit) + " thick";
+  std::string words = sheetText(stated.thickness, unit) + " thick";
   if (stated.exterior) words += ", exterior";
   if (stated.plumbing) words += ", pipes in it";
   if (yesNo(stated.facts, "load_bearing").value_or(false)) words += ", load-bearing";
   if (stated.studs)
-    words += ", studs " + inUnit(stated.studs->spacing, unit) + " on centre, first " +
-             inUnit(stated.studs->first, unit) + " from left";
+    words += ", studs " + sheetText(stated.studs->spacing, unit) + " on centre, first " +
+             sheetText(stated.studs->first, unit) + " from left";
   else
     words += ", studs not stated";
   if (yesNo(stated.facts, "backed").value_or(false)) words += ", backed all over";

@@ -3,6 +3,7 @@
 
 #include "core/base/length_text.h"
 #include "core/drawing/elevation_parts.h"
+#include "core/drawing/sheet_text.h"
 #include "core/people/body.h"
 #include "core/plan/bays.h"
 #include "core/plan/wall_catalogue.h"
@@ -116,8 +117,7 @@ DisplayList labelBays(const Layout& layout, std::size_t wall, double x, Clutter&
   const CeilingLine ceiling = ceilingLineOf(layout, wall);
   Pen pen(elevationFrame(), layout.walls[wall].id);
   for (const WallSpan& bay : *bays) {
-    const std::string words =
-        style.unit == Unit::inches ? inchesText(bay.width()) : millimetresText(bay.width(), false);
+    const std::string words = sheetText(bay.width(), style.unit);
     TextPrim text = layerText(words, x + (bay.from + bay.to).inches() / 2, 0, style);
     if (textWidth(words, text.height) + style.mm.scaled(1.5) > bay.width()) continue;
     text.h = AnchorH::centre;

@@ -47,35 +47,56 @@ std::vector<PageContent> findingPages(const Layout& layout, const Report& report
                   std::to_string(clear + marked) + " measures are clear; the others follow.");
   DrawStyle style;
   style.mm = Length::fromMillimetres(1);
-  if (marked > 0) {
+  struct Row {
+    int number;
+    const Finding* finding;
+    FindingText text;
+    std::string source;
+  };
+  std::vector<Row> seen, unstated;
+  for (const Finding& finding : report.findings) {
+    if (!isMarked(finding)) continue;
+    FindingText text = textOf(finding, layout.option, unit);
+    const std::string edition = text.edition.empty() ? "" : " (" + text.edition + ")";
+    const std::string source = levelText(finding.level) + ": " + text.source + edition;
+    const int number = static_cast<int>(seen.size() + unstated.size()) + 1;
+    (finding.outcome == Outcome::unknown ? unstated : seen).push_back({number, &finding, text, source});
+  }
+  const auto row = [&](const Row& r, std::vector<TableCell> figures) {
+    std::vector<TableCell> cells{
+        {std::to_string(r.number), "", true},
+        {r.text.headline, joined({r.text.why, r.text.detail, sentence(r.text.accepted)}), true}};
+    cells.insert(cells.end(), figures.begin(), figures.end());
+    cells.push_back({r.source, r.text.grade});
+    pages.row(cells, [&, outcome = r.finding->outcome](double x, double y) {
+      return drawMark(outcome, pointFromMillimetres(x + 1.9, y), style, {});
+    });
+  };
+  if (!seen.empty()) {
     pages.begin({{"No.", 1.35},
-                 {"Finding and why it matters", 9},
-                 {"Measured", 2.5},
-                 {"Needed", 2.8},
-                 {"Result", 2.8},
-                 {"Source, level and how the value was checked", 7.2}});
-    int number = 0;
-    for (const Finding& finding : report.findings) {
-      if (!isMarked(finding)) continue;
-      FindingText text = textOf(finding, layout.option, unit);
+                 {"Finding and why it matters", 8.4},
+                 {"Measured", 2},
+                 {"Needed", 2.6},
+                 {"Result", 2.6},
+                 {"Source, level and how the value was checked", 8.7}});
+    for (Row& r : seen) {
+      FindingText& text = r.text;
       // The sentence says it; "no" and "yes" beside it would puzzle.
-      if (finding.measured && std::holds_alternative<bool>(*finding.measured)) {
+      if (r.finding->measured && std::holds_alternative<bool>(*r.finding->measured)) {
         text.measured = text.needed = "";
-        if (finding.outcome == Outcome::shortfall) text.outcome = "not met";
+        if (r.finding->outcome == Outcome::shortfall) text.outcome = "not met";
       }
-      if (finding.outcome == Outcome::unknown) text.measured = "";
-      const std::string edition = text.edition.empty() ? "" : " (" + text.edition + ")";
-      const std::string source = levelText(finding.level) + ": " + text.source + edition;
-      pages.row({{std::to_string(++number), "", true},
-                 {text.headline, joined({text.why, text.detail, sentence(text.accepted)}), true},
-                 {text.measured, ""},
-                 {text.needed, ""},
-                 {text.by.empty() ? text.outcome : text.by, ""},
-                 {source, text.grade}},
-                [&](double x, double y) {
-                  return drawMark(finding.outcome, pointFromMillimetres(x + 1.9, y), style, {});
-                });
+      row(r, {{text.measured, ""}, {text.needed, ""}, {text.by.empty() ? text.outcome : text.by, ""}});
     }
+    pages.end();
+  }
+  if (!unstated.empty()) {
+    pages.heading("Not stated in the plan");
+    pages.begin({{"No.", 1.35},
+                 {"What is not stated and why it matters", 11.4},
+                 {"Needed", 3},
+                 {"Source, level and how the value was checked", 9.9}});
+    for (const Row& r : unstated) row(r, {{r.text.needed, ""}});
     pages.end();
   }
   const std::vector<std::string> changes = changeLines(layout.settings);

@@ -2,9 +2,9 @@
 #include <cctype>
 #include <optional>
 
-#include "core/base/length_text.h"
 #include "core/drawing/clutter.h"
 #include "core/drawing/figures.h"
+#include "core/drawing/sheet_text.h"
 #include "core/geometry/measure.h"
 #include "core/plan/catalogue.h"
 
@@ -14,7 +14,8 @@ namespace {
 constexpr double kLabelMm = 2.7;
 constexpr double kLineStep = 1.2;
 constexpr double kOutsideFixture = 12;
-constexpr double kShorterLabel = 18;  // as much as crossing a fixture's outline twice
+constexpr double kAmongDimensions = 10;  // where the strings of the plan run
+constexpr double kShorterLabel = 18;     // as much as crossing a fixture's outline twice
 
 struct Candidate {
   Point middle;
@@ -109,9 +110,11 @@ std::vector<Candidate> nearOpening(const Layout& layout, const PlacedOpening& pl
     for (const double turn : {45.0, 35.0, 55.0, 25.0, 65.0}) {
       for (const double reach : {0.52, 0.42, 0.62, 0.72}) {
         const Direction d = leaf.closed.turned(Angle::fromDegrees(positive ? turn : -turn));
-        candidates.push_back({leaf.hinge + leaf.width.scaled(reach) * d, true, std::abs(turn - 45) / 20});
-        candidates.push_back(
-            {leaf.hinge + leaf.width.scaled(reach) * d, false, 3 + std::abs(turn - 45) / 20});
+        const Point at = leaf.hinge + leaf.width.scaled(reach) * d;
+        const bool outside = dot(at - wall.from, wall.inward) < Length{};
+        const double penalty = std::abs(turn - 45) / 20 + (outside ? kAmongDimensions : 0);
+        candidates.push_back({at, true, penalty});
+        candidates.push_back({at, false, 3 + penalty});
       }
     }
   }
@@ -146,24 +149,19 @@ std::vector<Candidate> roundCeilingItem(const PlacedCeilingItem& placed, const D
   return candidates;
 }
 
-std::string shortText(Length value, Unit unit) {
-  return unit == Unit::inches ? inchesText(value) : millimetresText(value, false);
-}
-
 }  // namespace
 
 std::vector<std::string> doorLabel(const Layout& layout, const PlacedOpening& placed,
                                    const DrawStyle& style) {
   const Opening& opening = placed.opening;
   if (opening.kind == OpeningKind::window) {
-    return {opening.id.text + ": window",
-            shortText(opening.width, style.unit) + " \u00d7 " + shortText(opening.height, style.unit)};
+    return {opening.id.text + ": window", sheetText(opening.width, opening.height, style.unit)};
   }
   std::string action(labelOf(opening.action));
   action[0] = static_cast<char>(std::tolower(static_cast<unsigned char>(action[0])));
   const Length clear = doorFigures(layout, placed).clear_opening;
-  return {opening.id.text + ": " + action + " " + shortText(opening.width, style.unit),
-          "clear " + shortText(clear, style.unit)};
+  return {opening.id.text + ": " + action + " " + sheetText(opening.width, style.unit),
+          "clear " + sheetText(clear, style.unit)};
 }
 
 std::vector<std::string> fixtureLabel(const PlacedFixture& placed) {

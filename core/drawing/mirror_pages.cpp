@@ -2,27 +2,23 @@
 #include <algorithm>
 #include <cmath>
 
-#include "core/base/length_text.h"
 #include "core/drawing/dimension_rows.h"
 #include "core/drawing/page.h"
+#include "core/drawing/sheet_text.h"
 #include "core/rules/text.h"
 #include "core/works/mirror_order.h"
 
 namespace elbowroom {
 namespace {
 
-std::string inUnit(Length value, Unit unit) {
-  return unit == Unit::inches ? inchesText(value) : millimetresText(value);
-}
-
 std::string holeSize(const MirrorHole& hole, Unit unit) {
-  if (hole.diameter > Length{}) return "\u2300 " + inUnit(hole.diameter, unit);
-  return inUnit(hole.width, unit) + " \u00d7 " + inUnit(hole.height, unit);
+  if (hole.diameter > Length{}) return "\u2300 " + sheetText(hole.diameter, unit);
+  return sheetText(hole.width, hole.height, unit);
 }
 
 std::string troubleWords(const MirrorTrouble& t, const Option& option, Unit unit) {
-  const std::string what = subjectName(option, t.item), measured = inUnit(t.measured, unit),
-                    needed = inUnit(t.needed, unit);
+  const std::string what = subjectName(option, t.item), measured = sheetText(t.measured, unit),
+                    needed = sheetText(t.needed, unit);
   switch (t.kind) {
     case MirrorTroubleKind::nearEdge:
       return what + ": " + measured + " of glass to the edge, needs " + needed + ".";
@@ -32,7 +28,7 @@ std::string troubleWords(const MirrorTrouble& t, const Option& option, Unit unit
       return what + ": " + measured + " of glass to the hole of " + subjectName(option, t.other) +
              ", needs " + needed + ".";
     case MirrorTroubleKind::holeOverEdge:
-      return what + ": its hole runs " + inUnit(abs(t.measured), unit) + " past the edge.";
+      return what + ": its hole runs " + sheetText(abs(t.measured), unit) + " past the edge.";
     case MirrorTroubleKind::itemOverEdge:
       return what + ": hangs " + measured + " over the edge, half on the wall.";
     case MirrorTroubleKind::holeTooLarge:
@@ -164,16 +160,17 @@ std::vector<PageContent> mirrorPages(const Layout& layout, Paper paper) {
     }
     Column column(fields.column);
     column.heading(name);
-    column.words(inUnit(order.width, unit) + " wide \u00d7 " + inUnit(order.height, unit) + " high, " +
-                 inUnit(order.thickness, unit) + " thick", true);
+    column.words(sheetText(order.width, unit) + " wide \u00d7 " + sheetText(order.height, unit) + " high, " +
+                     sheetText(order.thickness, unit) + " thick",
+                 true);
     column.words("On " + subjectName(layout.option, order.wall) + ", seen from the room.");
     column.heading("Holes");
     if (order.holes.empty()) column.words("None.");
     for (std::size_t i = 0; i < order.holes.size(); ++i) {
       const MirrorHole& hole = order.holes[i];
       column.words(std::to_string(i + 1) + "  " + subjectName(layout.option, hole.item), true);
-      column.words(holeSize(hole, unit) + ", centre " + inUnit(hole.from_left, unit) +
-                   " from the left edge, " + inUnit(hole.from_bottom, unit) + " from the lower edge");
+      column.words(holeSize(hole, unit) + ", centre " + sheetText(hole.from_left, unit) +
+                   " from the left edge, " + sheetText(hole.from_bottom, unit) + " from the lower edge");
     }
     if (!order.troubles.empty()) column.heading("To be settled before cutting");
     for (const MirrorTrouble& trouble : order.troubles)
@@ -184,9 +181,9 @@ std::vector<PageContent> mirrorPages(const Layout& layout, Paper paper) {
     if (!order.holes.empty())
       column.words(
           "Glass to edges and between holes by a fabricator's table for toughened glass: to an edge " +
-          inUnit(glassToEdge(order.thickness), unit) + ", between holes " +
-          inUnit(glassBetweenHoles(order.thickness), unit) + ", to a corner " +
-          inUnit(glassToCorner(order.thickness), unit) + ". The maker's own limits go before it.");
+          sheetText(glassToEdge(order.thickness), unit) + ", between holes " +
+          sheetText(glassBetweenHoles(order.thickness), unit) + ", to a corner " +
+          sheetText(glassToCorner(order.thickness), unit) + ". The maker's own limits go before it.");
     pen.add(column.take());
     pages.push_back({name == "Mirror" ? "Mirror order" : "Mirror order: " + name, scale, pen.take()});
   }

@@ -173,16 +173,22 @@ void Column::findings(const Layout& layout, const Report& report) {
   rule();
   heading("Findings");
   int number = 0, left_out = 0;
+  bool full = false;
   const double foot = f_.y0 + 3;
   const auto total = std::count_if(report.findings.begin(), report.findings.end(), isMarked);
   for (const Finding& finding : report.findings) {
     if (!isMarked(finding)) continue;
     ++number;
+    if (finding.outcome == Outcome::unknown) {  // has no mark on the plan
+      ++left_out;
+      continue;
+    }
     const FindingText text = textOf(finding, layout.option, unit_);
     const std::vector<std::string> lines = wrapMm(text.headline, kCaptionTextMm, inner() - 10);
     const double height = static_cast<double>(lines.size()) * 3.1 + 1.4;
-    const bool last = number == total;
-    if (left_out > 0 || y_ - height < foot + (last ? 0 : 3.6)) {
+    const bool last = number == total && left_out == 0;
+    if (full || y_ - height < foot + (last ? 0 : 3.6)) {
+      full = true;
       ++left_out;
       continue;
     }

@@ -11,22 +11,49 @@
 namespace elbowroom {
 namespace {
 
+// The part of a line or zone within the box; empty: none.
+Outline clippedTo(const Box& box, Outline points) {
+  const struct {
+    Length Point::*axis;
+    Length limit;
+    int sign;
+  } sides[] = {{&Point::x, box.low.x, 1},
+               {&Point::x, box.high.x, -1},
+               {&Point::y, box.low.y, 1},
+               {&Point::y, box.high.y, -1}};
+  const bool closed = points.size() > 2;
+  for (const auto& side : sides) {
+    Outline kept;
+    const auto inside = [&](const Point& p) { return (p.*side.axis - side.limit) * side.sign >= Length{}; };
+    for (std::size_t i = 0; i < points.size(); ++i) {
+      const Point a = points[i];
+      if (inside(a)) kept.push_back(a);
+      if (!closed && i + 1 == points.size()) break;
+      const Point b = points[(i + 1) % points.size()];
+      if (inside(a) == inside(b)) continue;
+      const double t = (side.limit - a.*side.axis) / (b.*side.axis - a.*side.axis);
+      kept.push_back({a.x + (b.x - a.x).scaled(t), a.y + (b.y - a.y).scaled(t)});
+    }
+    points = std::move(kept);
+  }
+  return points;
+}
+
 // What the plan does not state has no place worth a mark on paper; it stays in the list. A line of sight
-// begins outside the room and would leave the frame.
+// begins outside the room and would leave the frame: it ends a little beyond the wall.
 Report printedOnPlan(const Report& report, const Layout& layout) {
   Report printed = report;
   if (layout.room.empty()) return printed;
-  const Box room = boundsOf(layout.room);
+  Box around = boundsOf(layout.room);
   const Length beyond = Length::fromInches(12);
-  const auto outside = [&](const Point& p) {
-    return p.x < room.low.x - beyond || p.x > room.high.x + beyond || p.y < room.low.y - beyond ||
-           p.y > room.high.y + beyond;
-  };
-  for (Finding& f : printed.findings)
-    std::erase_if(f.places, [&](const Place& place) {
-      return f.outcome == Outcome::unknown ||
-             std::any_of(place.points.begin(), place.points.end(), outside);
+  around = {{around.low.x - beyond, around.low.y - beyond}, {around.high.x + beyond, around.high.y + beyond}};
+  for (Finding& f : printed.findings) {
+    if (f.outcome == Outcome::unknown) f.places.clear();
+    for (Place& place : f.places) place.points = clippedTo(around, std::move(place.points));
+    std::erase_if(f.places, [](const Place& place) {
+      return place.points.size() < (place.kind == Place::Kind::point ? 1u : 2u);
     });
+  }
   return printed;
 }
 

@@ -1,7 +1,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "core/base/length_text.h"
+#include "core/drawing/sheet_text.h"
 #include "core/drawing/table.h"
 #include "core/plan/catalogue.h"
 #include "core/plan/rough_opening.h"
@@ -10,12 +10,6 @@
 
 namespace elbowroom {
 namespace {
-
-std::string inUnit(Length value, Unit unit) {
-  return unit == Unit::inches ? inchesText(value) : millimetresText(value);
-}
-
-std::string times(Length a, Length b, Unit unit) { return inUnit(a, unit) + " \u00d7 " + inUnit(b, unit); }
 
 std::string handOf(Hand hand) { return hand == Hand::left ? "left" : "right"; }
 
@@ -40,7 +34,7 @@ std::string actionText(const Opening& o) {
 
 std::string roughOpening(const Opening& o, Unit unit) {
   const auto rough = roughOpeningOf(o);
-  return rough ? times(rough->width, rough->height, unit) : "by the maker";
+  return rough ? sheetText(rough->width, rough->height, unit) : "by the maker";
 }
 
 std::string wallName(const Layout& layout, int wall) {
@@ -49,7 +43,7 @@ std::string wallName(const Layout& layout, int wall) {
 
 // From a stretch of a wall to the wall's ends.
 std::string fromEnds(const WallFrame& wall, Length from, Length to, Unit unit) {
-  return inUnit(from, unit) + " left, " + inUnit(wall.length - to, unit) + " right";
+  return sheetText(from, unit) + " left, " + sheetText(wall.length - to, unit) + " right";
 }
 
 // Both jambs, each from its own end of the wall.
@@ -87,9 +81,9 @@ void doors(TablePages& pages, const Layout& layout, Unit unit) {
                  subjectName(layout.option, *figures.hits) + ".";
     pages.row({{o.id.text, "", true},
                {wallName(layout, placed.wall), ""},
-               {times(o.width, o.height, unit), ""},
+               {sheetText(o.width, o.height, unit), ""},
                {actionText(o), trouble},
-               {inUnit(figures.clear_opening, unit), ""},
+               {sheetText(figures.clear_opening, unit), ""},
                {roughOpening(o, unit), ""},
                {jambsText(layout, placed, unit), ""}});
   }
@@ -99,9 +93,9 @@ void doors(TablePages& pages, const Layout& layout, Unit unit) {
       std::string(
           "Hand and wall ends as seen from inside, facing the wall. Rough openings by published trade "
           "guidance: hinged, leaf + ") +
-      inUnit(kHingedWider, unit) + " by height + " + inUnit(kHingedTaller, unit) +
-      "; pocket, twice the leaf + " + inUnit(kPocketWider, unit) + " by height + " +
-      inUnit(kPocketTaller, unit) + ". Confirm with the maker of the door.");
+      sheetText(kHingedWider, unit) + " by height + " + sheetText(kHingedTaller, unit) +
+      "; pocket, twice the leaf + " + sheetText(kPocketWider, unit) + " by height + " +
+      sheetText(kPocketTaller, unit) + ". Confirm with the maker of the door.");
 }
 
 void windows(TablePages& pages, const Layout& layout, Unit unit) {
@@ -121,9 +115,9 @@ void windows(TablePages& pages, const Layout& layout, Unit unit) {
     }
     pages.row({{o.id.text, "", true},
                {wallName(layout, placed.wall), ""},
-               {times(o.width, o.height, unit), ""},
-               {o.sill ? inUnit(*o.sill, unit) : "not stated", ""},
-               {o.sill ? inUnit(*o.sill + o.height, unit) : "not stated", ""},
+               {sheetText(o.width, o.height, unit), ""},
+               {o.sill ? sheetText(*o.sill, unit) : "not stated", ""},
+               {o.sill ? sheetText(*o.sill + o.height, unit) : "not stated", ""},
                {jambsText(layout, placed, unit), ""}});
   }
   if (any) pages.end();
@@ -151,8 +145,8 @@ void fixtures(TablePages& pages, const Layout& layout, Unit unit) {
     }
     pages.row({{subjectName(layout.option, f.id), "", true},
                {std::string(infoOf(f.kind).label), ""},
-               {times(f.width, f.depth, unit), ""},
-               {f.height ? inUnit(*f.height, unit) : "not stated", ""},
+               {sheetText(f.width, f.depth, unit), ""},
+               {f.height ? sheetText(*f.height, unit) : "not stated", ""},
                {std::string(labelOf(f.status)), ""},
                {wallName(layout, placed.wall), ""},
                {place, ""}});
@@ -175,16 +169,16 @@ void wallThings(TablePages& pages, const Layout& layout, Unit unit) {
     const WallItem& item = placed.item;
     const WallKindInfo* info = findWallKind(item.kind);
     std::string place = "-", depth = "not stated";
-    if (item.depth) depth = inUnit(*item.depth, unit) + (placed.recessed ? " into it" : "");
+    if (item.depth) depth = sheetText(*item.depth, unit) + (placed.recessed ? " into it" : "");
     if (placed.wall >= 0) {
       const Length centre = (placed.from + placed.to) / 2;
       place = fromEnds(layout.walls[static_cast<std::size_t>(placed.wall)], centre, centre, unit);
     }
     pages.row({{subjectName(layout.option, item.id), item.person.empty() ? "" : "for " + item.person, true},
                {info ? std::string(info->label) : item.kind, ""},
-               {times(item.width, item.height, unit), ""},
+               {sheetText(item.width, item.height, unit), ""},
                {depth, ""},
-               {inUnit(placed.bottom, unit), ""},
+               {sheetText(placed.bottom, unit), ""},
                {std::string(labelOf(item.status)), ""},
                {wallName(layout, placed.wall), ""},
                {place, ""}});
@@ -210,7 +204,7 @@ std::string fromWalls(const Layout& layout, Point at, Unit unit) {
   for (const Near& each : near) {
     const Direction& d = each.wall->along;
     if (first && std::abs(first->along.x * d.x + first->along.y * d.y) > 0.8) continue;
-    words += (words.empty() ? "" : ", ") + inUnit(each.away, unit) + " from wall " + each.wall->id.text;
+    words += (words.empty() ? "" : ", ") + sheetText(each.away, unit) + " from wall " + each.wall->id.text;
     if (first) break;
     first = each.wall;
   }
@@ -225,8 +219,8 @@ void ceilings(TablePages& pages, const Layout& layout, Unit unit) {
     const CeilingKindInfo* info = findCeilingKind(placed.item.kind);
     pages.row({{subjectName(layout.option, placed.item.id), "", true},
                {info ? std::string(info->label) : placed.item.kind, ""},
-               {info && info->round ? "\u2300 " + inUnit(placed.width, unit)
-                                    : times(placed.width, placed.depth, unit),
+               {info && info->round ? "\u2300 " + sheetText(placed.width, unit)
+                                    : sheetText(placed.width, placed.depth, unit),
                 ""},
                {fromWalls(layout, placed.item.at, unit), ""}});
   }

@@ -1,6 +1,6 @@
 // What has to be in the walls, and when, as tables.
-#include "core/base/length_text.h"
 #include "core/drawing/elevation_works.h"
+#include "core/drawing/sheet_text.h"
 #include "core/drawing/table.h"
 #include "core/rules/text.h"
 #include "core/rules/text_rules.h"
@@ -9,11 +9,9 @@
 namespace elbowroom {
 namespace {
 
-std::string up(Length value, Unit unit) {
-  return unit == Unit::inches ? feetInches(value) : millimetresText(value, false);
+std::string range(Length from, Length to, Unit unit) {
+  return sheetText(from, unit) + " to " + sheetText(to, unit);
 }
-
-std::string range(Length from, Length to, Unit unit) { return up(from, unit) + " to " + up(to, unit); }
 
 std::string names(const Option& option, const std::vector<ElementId>& ids) {
   std::string all;

@@ -14,6 +14,7 @@ using namespace literals;
 using enum ElectricalZoneKind;
 
 constexpr Length kNoCeiling = 96_in;  // as the Wall strip draws a wall without a stated ceiling
+constexpr Length kLeastZone = 1_in / 2;
 constexpr Length kStep = 1_in / 2, kFine = Length::nanometres(396'875);
 
 Length limitOf(const Rule& rule) {
@@ -110,7 +111,7 @@ class Zones {
     const bool stated = layout_.option.room.ceiling.height.has_value();
     const Length ceiling = ceilingOver(wall, s);
     const Length most = !top ? ceiling : stated ? std::min(*top, ceiling) : *top;
-    if (most <= bottom || s.to <= s.from) return;
+    if (most - bottom < kLeastZone || s.to - s.from < kLeastZone) return;
     found_.push_back({wall.id,
                       s.from,
                       s.to,

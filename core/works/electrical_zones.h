@@ -36,8 +36,8 @@ struct ElectricalZone {
 
 // By fixture, then by wall, left to right. Where a height that a zone starts from is not stated, the usual
 // one of its kind is taken (a shower without a stated curb: the floor). Walls and fixed glass end the zone of
-// an edition that says so; where they do, an end is good to 1/64 in, elsewhere ends are exact. Empty without
-// walls.
+// an edition that says so; where they do, an end is good to 1/64 in, elsewhere ends are exact. No zone is
+// narrower or lower than 1/2 in: nothing fits into such a rest. Empty without walls.
 std::vector<ElectricalZone> electricalZones(const Layout&, const BookChoice&);
 
 // "No receptacle here", "Receptacle of the basin": what a legend or a tooltip says.

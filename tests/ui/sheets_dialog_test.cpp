@@ -94,7 +94,7 @@ TEST_F(SheetsDialogTest, OneWallIsOnePageOfTheFamilyBath) {
 // What elevations show is drawn on their pages and on no other.
 TEST_F(SheetsDialogTest, EachLayerChangesTheElevations) {
   for (const char* key : {"plan", "mirrors", "works", "schedules", "findings"}) click(key);
-  const std::pair<const char*, const char*> layers[] = {{"studs", "14 1/2\""},
+  const std::pair<const char*, const char*> layers[] = {{"studs", "1'-2 1/2\""},
                                                         {"backing", "B1"},
                                                         {"people", "Tall adult: eyes"},
                                                         {"electrical", "No receptacle here"}};

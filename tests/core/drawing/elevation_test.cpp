@@ -194,10 +194,10 @@ TEST(ElevationKey, NamesEverythingOnTheWallWithItsFigures) {
   ASSERT_EQ(key.size(), 3u);
   EXPECT_EQ(key[0].title, "Vanity");
   EXPECT_EQ(key[1].title, "Mirror");
-  EXPECT_EQ(key[1].lines[0], "30\" \u00d7 36\", bottom 3'-4\", top 6'-4\"");
+  EXPECT_EQ(key[1].lines[0], "2'-6\" \u00d7 3'-0\", bottom 3'-4\", top 6'-4\"");
   EXPECT_EQ(key[1].lines[1], "centre 2'-6\" from left, 5'-6\" from right");
   EXPECT_EQ(key[2].number, 3);
-  EXPECT_NE(wallWords(layout, 0).find("studs 16\" on centre, first 8\" from left"), std::string::npos);
+  EXPECT_NE(wallWords(layout, 0).find("studs 1'-4\" on centre, first 8\" from left"), std::string::npos);
   // Every number is drawn beside its thing.
   const ElevationDrawing drawing = drawElevation(layout, 0, kAll, style());
   const std::vector<std::string> numbers = textsOf(drawNumbers(layout, 0, key, drawing.list, style()));

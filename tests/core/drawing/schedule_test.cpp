@@ -13,10 +13,11 @@ namespace {
 using namespace literals;
 using test::RoomMaker;
 
-// The texts of all sheets in their order; a table is written row by row.
+// The texts of the schedules in their order; a table is written row by row.
 std::vector<std::string> textsOf(const Layout& layout) {
   std::vector<std::string> texts;
-  for (const Sheet& sheet : makeSheets(layout, check(layout, {}), {"2026-01-01", Paper::tabloid}))
+  const SheetInfo info{"2026-01-01", Paper::tabloid, {}, {false, false, false, false, true, false}};
+  for (const Sheet& sheet : makeSheets(layout, check(layout, {}), info))
     for (const DrawItem& item : sheet.content)
       if (const auto* text = std::get_if<TextPrim>(&item.prim)) texts.push_back(text->text);
   return texts;
@@ -36,12 +37,12 @@ struct RoughCase {
 // Hinged: leaf + 2 by height + 2 1/2. Pocket: twice the leaf + 1 by height + 4 1/2.
 TEST(DoorSchedule, GivesTheRoughOpening) {
   const RoughCase cases[] = {
-      {DoorAction::hinged, 30, "30\" \u00d7 80\"", "32\" \u00d7 82 1/2\""},
-      {DoorAction::hinged, 36, "36\" \u00d7 80\"", "38\" \u00d7 82 1/2\""},
-      {DoorAction::pocket, 30, "30\" \u00d7 80\"", "61\" \u00d7 84 1/2\""},
-      {DoorAction::pocket, 32, "32\" \u00d7 80\"", "65\" \u00d7 84 1/2\""},
-      {DoorAction::pocket, 36, "36\" \u00d7 80\"", "73\" \u00d7 84 1/2\""},
-      {DoorAction::pocket, 24, "24\" \u00d7 80\"", "49\" \u00d7 84 1/2\""},
+      {DoorAction::hinged, 30, "2'-6\" \u00d7 6'-8\"", "2'-8\" \u00d7 6'-10 1/2\""},
+      {DoorAction::hinged, 36, "3'-0\" \u00d7 6'-8\"", "3'-2\" \u00d7 6'-10 1/2\""},
+      {DoorAction::pocket, 30, "2'-6\" \u00d7 6'-8\"", "5'-1\" \u00d7 7'-0 1/2\""},
+      {DoorAction::pocket, 32, "2'-8\" \u00d7 6'-8\"", "5'-5\" \u00d7 7'-0 1/2\""},
+      {DoorAction::pocket, 36, "3'-0\" \u00d7 6'-8\"", "6'-1\" \u00d7 7'-0 1/2\""},
+      {DoorAction::pocket, 24, "2'-0\" \u00d7 6'-8\"", "4'-1\" \u00d7 7'-0 1/2\""},
   };
   for (const RoughCase& c : cases) {
     RoomMaker room(160, 100);
@@ -58,7 +59,7 @@ TEST(DoorSchedule, LeavesOtherRoughOpeningsToTheMaker) {
   room.door("d", "n", 50, 36, Hand::left, Swing::in).action = DoorAction::surfaceSliding;
   const std::vector<std::string> texts = textsOf(room.layout());
   EXPECT_EQ(count(texts, "by the maker"), 1);
-  EXPECT_EQ(count(texts, "32\""), 1) << "clear opening of a 36 in leaf";
+  EXPECT_EQ(count(texts, "2'-8\""), 1) << "clear opening of a 36 in leaf";
 }
 
 // Centre 30 + 24 / 2 from the left end of a wall of 160 in: 42 and 118.
@@ -76,7 +77,7 @@ TEST(WallSchedule, PlacesThings) {
   const std::vector<std::string> texts = textsOf(room.layout());
   EXPECT_EQ(count(texts, "3 1/2\" into it"), 1);
   EXPECT_EQ(count(texts, "not stated into it"), 0);
-  for (const char* text : {"On the walls", "24\" \u00d7 36\"", "38\"", "42\" left, 118\" right", "for Ada"})
+  for (const char* text : {"On the walls", "2'-0\" \u00d7 3'-0\"", "3'-2\"", "3'-6\" left, 9'-10\" right", "for Ada"})
     EXPECT_GE(count(texts, text), 1) << text;
 }
 
