@@ -1,140 +1,30 @@
-// Largest and nearest circle by best-first halving of squares, each with the list of edges that can still be
-// nearest inside it, and a final exact step on the edges and corners that touch.
+// Largest and nearest circle, and the squares where a disc may lie, by best-first halving (cell_queue.h).
+//
+// Largest: from a square that may hold more than the best so far a climb goes along the limits near by to a
+// place that is held from all sides (a summit). A square is done with when its bound is no higher than the
+// best: by the nearest edge alone, by a weighted mean of the limits about its middle, or because it lies so
+// close about a summit that nothing near is higher. Nearest: squares nearest first; from a free one tangent
+// steps lead to the nearest place its limits allow.
 #include <algorithm>
 #include <array>
 #include <cstdint>
 #include <limits>
 
-#include "core/geometry/free_floor_kernel.h"
-#include "core/geometry/tangent_step.h"
+#include "core/geometry/cell_queue.h"
 
 namespace elbowroom::floor_kernel {
 namespace {
 
 constexpr double kInfinity = std::numeric_limits<double>::infinity();
-constexpr double kRoot2 = 1.4142135623730951;
 
-struct Cell {
-  double key;
-  Vec at;
-  double half;                 // half of the side
-  std::uint32_t first, count;  // candidate edges in the arena
-};
-
-struct Scratch {
-  std::vector<std::uint32_t> arena;
-  std::vector<double> squared;
-  std::vector<Cell> heap;
-};
-
-Scratch& scratch() {
-  thread_local Scratch s;
-  return s;
-}
-
-// Common part of the two searches.
-class CellQueue {
- public:
-  explicit CellQueue(const Kernel& k) : kernel_(k), s_(scratch()) {
-    s_.heap.clear();
-    s_.arena.resize(k.edges.size());
-    for (std::uint32_t i = 0; i < s_.arena.size(); ++i) s_.arena[i] = i;
-    s_.squared.resize(k.edges.size());
-  }
-
-  template <class Visit>
-  void coverRoom(Visit visit) {
-    const auto all = static_cast<std::uint32_t>(kernel_.edges.size());
-    startSquares(kernel_, [&](Vec at, double half) { visit(at, half, 0u, all); });
-  }
-
-  // f at `at` from the candidate edges; -infinity when the whole square lies in one obstacle or outside.
-  double valueAt(Vec at, std::uint32_t first, std::uint32_t count) {
-    double least = kInfinity;
-    for (std::uint32_t i = 0; i < count; ++i) {
-      const double squared = kernel_.edges[s_.arena[first + i]].distanceSquared(at);
-      s_.squared[i] = squared;
-      least = squared < least ? squared : least;
-    }
-    nearest_ = std::sqrt(least);
-    double depth = -1;
-    for (std::size_t r = 0; r < kernel_.rings.size(); ++r) {
-      if (kernel_.inside(kernel_.rings[r], at) == (r == 0)) continue;
-      double own = kInfinity;
-      for (std::uint32_t i = 0; i < count; ++i)
-        if (kernel_.edges[s_.arena[first + i]].ring == static_cast<int>(r))
-          own = std::min(own, s_.squared[i]);
-      if (own == kInfinity) return -kInfinity;
-      depth = std::max(depth, own);
-    }
-    return depth < 0 ? nearest_ : -std::sqrt(depth);
-  }
-
-  // After valueAt with the same list: keeps what can be nearest somewhere in the square.
-  void push(double key, Vec at, double half, std::uint32_t first, std::uint32_t count) {
-    const double cut = nearest_ + 2 * kRoot2 * half, cut_squared = cut * cut;
-    const std::size_t start = s_.arena.size();
-    s_.arena.resize(start + count);
-    std::size_t end = start;
-    for (std::uint32_t i = 0; i < count; ++i) {
-      s_.arena[end] = s_.arena[first + i];
-      end += s_.squared[i] <= cut_squared;
-    }
-    s_.arena.resize(end);
-    s_.heap.push_back(
-        {key, at, half, static_cast<std::uint32_t>(start), static_cast<std::uint32_t>(end - start)});
-    std::push_heap(s_.heap.begin(), s_.heap.end(),
-                   [](const Cell& a, const Cell& b) { return a.key < b.key; });
-  }
-
-  bool empty() const { return s_.heap.empty(); }
-  Cell pop() {
-    std::pop_heap(s_.heap.begin(), s_.heap.end(), [](const Cell& a, const Cell& b) { return a.key < b.key; });
-    const Cell cell = s_.heap.back();
-    s_.heap.pop_back();
-    return cell;
-  }
-
- private:
-  const Kernel& kernel_;
-  Scratch& s_;
-  double nearest_ = 0;
-};
-
-// The nearest features within `reach`, each corner once.
-Pulls pullsAt(const Kernel& kernel, Vec at, double reach) {
-  Pulls pulls;
-  for (const Ring& ring : kernel.rings) {
-    if (ring.squareTo(at) > reach * reach) continue;
-    for (int i = ring.first; i < ring.last; ++i) {
-      const Vec v = at - kernel.edges[static_cast<std::size_t>(i)].nearest(at);
-      const double squared = dot(v, v);
-      if (squared > reach * reach || squared == 0) continue;
-      const double d = std::sqrt(squared);
-      if (pulls.count == kMostPulls && d >= pulls.item[pulls.count - 1].distance) continue;
-      const Pull pull{d, (1 / d) * v, i};
-      bool known = false;
-      for (int j = 0; j < pulls.count && !known; ++j)
-        known = std::fabs(pulls.item[j].distance - d) < 1e-9 && dot(pulls.item[j].away, pull.away) > 1 - 1e-12;
-      if (known) continue;
-      pulls.add(pull);
-    }
-  }
-  return pulls;
-}
-
-// Weights w >= 0 with sum 1 on up to three edges. Distances are convex, so over any square
+// Weights w >= 0 with sum 1 on up to three limits at a place. Distances are convex, so over any square
 // f <= sum w * distance <= its largest corner value. With the weights of a maximum the bound is tight there.
-struct Proof {
-  std::array<int, 3> edge{};
-  std::array<double, 3> weight{};
-  int count = 0;
-};
-
 struct Rise {
-  bool found = false;
-  Vec step;
-  Proof proof;
+  int count = 0;  // 0: nothing holds the place
+  std::array<Pull, 3> limit;
+  std::array<double, 3> weight;
+  double value = 0;  // of the weighted distances
+  Vec step;          // to where the three are equal, as far as their tangents tell
 };
 
 // Linear programme "raise the least distance" solved by its dual: the triple (or opposite pair) of features
@@ -144,22 +34,25 @@ Rise riseFrom(const Pulls& pulls) {
   double least = kInfinity;
   for (int i = 0; i < pulls.count; ++i) {
     const Pull& a = pulls.item[i];
+    if (a.distance >= least) break;  // no weighted mean is less
     for (int j = i + 1; j < pulls.count; ++j) {
       const Pull& b = pulls.item[j];
       if (dot(a.away, b.away) < -1 + 1e-11) {
         const double value = (a.distance + b.distance) / 2;
         if (value < least) {
           least = value;
-          rise = {true, ((b.distance - a.distance) / 2) * a.away, {{a.edge, b.edge, 0}, {0.5, 0.5, 0}, 2}};
+          rise = {2, {a, b, {}}, {0.5, 0.5, 0}, value, ((b.distance - a.distance) / 2) * a.away};
         }
         continue;
       }
+      const double to_c = cross(a.away, b.away);
       for (int k = j + 1; k < pulls.count; ++k) {
         const Pull& c = pulls.item[k];
-        double wa = cross(b.away, c.away), wb = cross(c.away, a.away), wc = cross(a.away, b.away);
-        const double sum = wa + wb + wc;
+        const double to_a = cross(b.away, c.away), to_b = cross(c.away, a.away);
+        if (to_a * to_c < 0 || to_b * to_c < 0) continue;
+        const double sum = to_a + to_b + to_c;
         if (std::fabs(sum) < 1e-9) continue;
-        wa /= sum, wb /= sum, wc /= sum;
+        const double wa = to_a / sum, wb = to_b / sum, wc = to_c / sum;
         if (wa < 0 || wb < 0 || wc < 0) continue;
         const double value = wa * a.distance + wb * b.distance + wc * c.distance;
         if (value >= least) continue;
@@ -168,22 +61,48 @@ Rise riseFrom(const Pulls& pulls) {
         if (std::fabs(det) < 1e-9) continue;
         const double p = b.distance - a.distance, q = c.distance - a.distance;
         least = value;
-        rise = {true,
-                {(p * ac.y - q * ab.y) / det, (q * ab.x - p * ac.x) / det},
-                {{a.edge, b.edge, c.edge}, {wa, wb, wc}, 3}};
+        rise = {
+            3, {a, b, c}, {wa, wb, wc}, value, {(p * ac.y - q * ab.y) / det, (q * ab.x - p * ac.x) / det}};
       }
     }
   }
   return rise;
 }
 
-double provenBound(const Kernel& kernel, const Proof& proof, Vec at, double half) {
+// How far three unit vectors reach round the origin: towards any side one of them leans at least so much.
+double holdOf(const Rise& rise) {
+  double hold = kInfinity;
+  for (int i = 0; i < 3; ++i) {
+    const Vec a = rise.limit[i].away, b = rise.limit[(i + 1) % 3].away;
+    hold = std::min(hold, std::fabs(cross(a, b)) / norm(b - a));
+  }
+  return hold;
+}
+
+// 1 / 2d for the nearest of the limits: away by u a distance grows by at most its slope along u and so much
+// times |u|^2.
+double bendOf(const Rise& rise) {
+  double least = kInfinity;
+  for (int i = 0; i < rise.count; ++i) least = std::min(least, rise.limit[i].distance);
+  return 1 / (2 * least);
+}
+
+// No less than f anywhere in a square about the place of the rise. Away from where the three are equal, one
+// of them falls by the hold.
+double mostIn(const Kernel& kernel, const Rise& rise, Vec at, double half, double enough) {
+  if (rise.count == 3) {
+    const double hold = holdOf(rise), step = norm(rise.step), far = kRoot2 * half, bend = bendOf(rise);
+    const double most =
+        rise.value + std::max(step < far ? step * step * bend : 0, hold * (step - far) + far * far * bend);
+    if (most <= enough) return most;
+  }
   double most = 0;
   for (int corner = 0; corner < 4; ++corner) {
     const Vec p = at + Vec{corner & 1 ? half : -half, corner & 2 ? half : -half};
     double sum = 0;
-    for (int i = 0; i < proof.count; ++i)
-      sum += proof.weight[i] * std::sqrt(kernel.edges[proof.edge[i]].distanceSquared(p));
+    for (int i = 0; i < rise.count; ++i)
+      sum += rise.weight[i] *
+             std::sqrt(kernel.edges[static_cast<std::size_t>(rise.limit[i].edge)].distanceSquared(p));
     most = std::max(most, sum);
   }
   return most;
@@ -199,73 +118,105 @@ Circle circleAt(const Kernel& kernel, Vec at) {
 
 constexpr double kLargestTolerance = 0.001;
 
+constexpr double kProofHalf = 16;  // in larger squares the limits at the middle say little
+
 class LargestSearch {
  public:
   explicit LargestSearch(const Kernel& kernel) : kernel_(kernel), squares_(kernel) {}
 
   Circle run() {
-    if (!kernel_.has_floor) return {};
-    squares_.coverRoom([this](Vec at, double half, std::uint32_t first, std::uint32_t count) {
-      visit(at, half, first, count);
-    });
+    const auto visit = [this](const Look& look) {
+      if (look.f > best_) best_ = look.f, best_at_ = look.at;
+      const double bound = squares_.most(look);
+      if (bound > enough()) squares_.push(bound);
+    };
+    squares_.coverRoom(visit);
+    Cell cell;
     while (!squares_.empty()) {
-      const Cell cell = squares_.pop();
-      if (cell.key <= best_ + kLargestTolerance) break;
-      if (!polished_ && cell.half < 4) polish(cell.half);
-      if (cell.key <= best_ + kLargestTolerance) break;
-      if (isProvenLow(cell)) continue;
-      const double q = cell.half / 2;
-      for (const Vec d : {Vec{-q, -q}, Vec{q, -q}, Vec{-q, q}, Vec{q, q}})
-        visit(cell.at + d, q, cell.first, cell.count);
+      const bool free = squares_.pop(cell);
+      if (cell.key <= enough()) break;
+      if (free && !provenLow(cell)) squares_.quarter(cell, visit);
     }
-    if (!polished_) polish(0.01);
     if (best_ <= 0) return {};
     return circleAt(kernel_, best_at_);
   }
 
  private:
-  void visit(Vec at, double half, std::uint32_t first, std::uint32_t count) {
-    const double f = squares_.valueAt(at, first, count);
-    if (f > best_) {
-      best_ = f;
-      best_at_ = at;
-      polished_ = false;
+  // A place from which no step leads up: within `radius` of it no circle is larger.
+  struct Summit {
+    Vec at;
+    double radius = 0;
+    bool covers(Vec middle, double half) const {
+      const Vec far{std::fabs(middle.x - at.x) + half, std::fabs(middle.y - at.y) + half};
+      return dot(far, far) <= radius * radius;
     }
-    const double bound = f + half * kRoot2;
-    if (bound > best_ + kLargestTolerance) squares_.push(bound, at, half, first, count);
+  };
+
+  double enough() const { return best_ + kLargestTolerance; }
+
+  bool provenLow(Cell& cell) {
+    const auto covered = [&](Vec middle, double half) {
+      const auto by = [&](int summit) {
+        return summit >= 0 && summits_[static_cast<std::size_t>(summit)].covers(middle, half);
+      };
+      return by(best_summit_) || by(cell.mark);
+    };
+    const Vec at = cell.look.at;
+    const double half = cell.look.half;
+    if (covered(at, half)) return true;
+    if (half > kProofHalf) return false;
+    const Rise rise = riseFrom(squares_.pullsOf(cell));
+    if (rise.count == 0) return false;
+    if (mostIn(kernel_, rise, at, half, enough()) <= enough()) return true;
+    // Worth a climb where something higher may be that is not known.
+    const double step = norm(rise.step);
+    if (cell.look.f <= 0 || step > 2 * half || rise.value + step * step * bendOf(rise) <= enough() ||
+        covered(at + rise.step, 0))
+      return false;
+    cell.mark = climb(at, cell.look.f);
+    return covered(at, half);
   }
 
-  void polish(double half) {
-    polished_ = true;
-    double reach = 3 * half + 0.01;
-    for (int round = 0; round < 8; ++round) {
-      const Rise rise = riseFrom(pullsAt(kernel_, best_at_, best_ + 2 * reach));
-      if (!rise.found) return;
-      proof_ = rise.proof;
-      const Vec to = best_at_ + rise.step;
-      const double f = kernel_.valueAt(to).f;
-      const double gain = f - best_;
-      if (gain <= 0) break;
-      best_ = f;
-      best_at_ = to;
-      if (gain < 1e-9) break;
+  // Uphill as the limits near by tell, to a place that is held from all sides.
+  int climb(Vec at, double f) {
+    constexpr int kSteps = 20;
+    constexpr double kReach = 8;
+    double longest = kReach;
+    Cell around;
+    Rise rise;
+    for (int i = 0; i < kSteps; ++i) {
+      if (i == 0 || norm(at - around.look.at) + longest > kReach) around = squares_.about(at, f + 2 * kReach);
+      const Pulls pulls = squares_.pullsOf(around, at);
+      rise = riseFrom(pulls);
+      Vec step = rise.count > 0 ? rise.step : longest * pulls.item[0].away;
+      const double length = norm(step);
+      if (length > longest) step = (longest / length) * step;
+      const double there = squares_.valueIn(around, at + step);
+      if (there > f) {
+        const bool settled = there - f < 1e-9;
+        at = at + step, f = there;
+        if (settled) break;
+      } else {
+        longest = std::min(longest, length) / 4;
+        if (longest < 1e-7) break;
+      }
     }
-    if (proofs_.size() < 8) proofs_.push_back(proof_);
-  }
-
-  bool isProvenLow(const Cell& cell) const {
-    for (const Proof& proof : proofs_)
-      if (provenBound(kernel_, proof, cell.at, cell.half) <= best_ + kLargestTolerance) return true;
-    return false;
+    summits_.push_back({at, 0});
+    // Touched by three, it is held: away by u one comes nearer by hold |u| - |u|^2 / 2f.
+    bool touched = rise.count == 3;
+    for (int i = 0; i < 3 && touched; ++i) touched = rise.limit[i].distance <= f + kLargestTolerance / 2;
+    if (touched) summits_.back().radius = 2 * holdOf(rise) * f;
+    const int summit = static_cast<int>(summits_.size()) - 1;
+    if (f > best_) best_ = f, best_at_ = at, best_summit_ = summit;
+    return summit;
   }
 
   const Kernel& kernel_;
   CellQueue squares_;
   double best_ = 0;
   Vec best_at_;
-  bool polished_ = true;
-  Proof proof_;
-  std::vector<Proof> proofs_;
+  std::vector<Summit> summits_;
+  int best_summit_ = -1;
 };
 
 constexpr double kNearestTolerance = 0.012;
@@ -279,27 +230,26 @@ class NearestSearch {
 
   std::optional<Vec> run() {
     if (kernel_.valueAt(near_).f >= radius_) return near_;
-    squares_.coverRoom([this](Vec at, double half, std::uint32_t first, std::uint32_t count) {
-      visit(at, half, first, count);
-    });
+    const auto look = [this](const Look& look) { visit(look); };
+    squares_.coverRoom(look);
+    Cell cell;
     while (!squares_.empty()) {
-      const Cell cell = squares_.pop();
+      const bool free = squares_.pop(cell);
       if (-cell.key >= best_ - kNearestTolerance) break;
-      const double q = cell.half / 2;
-      for (const Vec d : {Vec{-q, -q}, Vec{q, -q}, Vec{-q, q}, Vec{q, q}})
-        visit(cell.at + d, q, cell.first, cell.count);
+      if (free) squares_.quarter(cell, look);
     }
     return place_;
   }
 
  private:
-  void visit(Vec at, double half, std::uint32_t first, std::uint32_t count) {
+  void visit(const Look& look) {
+    const Vec at = look.at;
+    const double half = look.half, f = look.f;
     const Vec off{std::max(0.0, std::fabs(at.x - near_.x) - half),
                   std::max(0.0, std::fabs(at.y - near_.y) - half)};
     const double away = norm(off);
     if (away >= best_ - kNearestTolerance) return;
-    const double f = squares_.valueAt(at, first, count);
-    if (f + half * kRoot2 < radius_) return;
+    if (squares_.most(look) < radius_) return;
     if (f >= radius_) {
       if (norm(at - near_) < best_) {
         take(at);
@@ -316,7 +266,7 @@ class NearestSearch {
         return;
       }
     }
-    if (away < best_ - kNearestTolerance) squares_.push(-away, at, half, first, count);
+    if (away < best_ - kNearestTolerance) squares_.push(-away);
   }
 
   void take(Vec at) {
@@ -330,8 +280,8 @@ class NearestSearch {
     for (int round = 0; round < 6; ++round) {
       const Vec wanted = near_ - at;
       const double length = norm(wanted);
-      const Pulls pulls = pullsAt(kernel_, at, radius_ + length + 1);
-      const std::optional<Vec> step = nearestStep(pulls, radius_, wanted);
+      const Cell around = squares_.about(at, radius_ + length + 1);
+      const std::optional<Vec> step = nearestStep(squares_.pullsOf(around), radius_, wanted);
       if (!step) return;
       const Vec to = at + *step;
       const double d = norm(to - near_);
@@ -359,28 +309,23 @@ Squares searchSquares(const Kernel& kernel, double radius) {
   found.radius = radius;
   if (!kernel.has_floor) return found;
   CellQueue queue(kernel);
-  const auto visit = [&](Vec at, double half, std::uint32_t first, std::uint32_t count) {
-    const double f = queue.valueAt(at, first, count);
-    if (f + half * kRoot2 < radius) return;
-    if (half > kMostHalf) {
-      queue.push(f, at, half, first, count);
-      return;
-    }
-    found.half = half;
-    found.all.push_back({at, f});
+  const auto visit = [&](const Look& look) {
+    if (look.f + look.half * kRoot2 < radius) return;
+    if (look.half > kMostHalf) return queue.push(look.f);
+    found.half = look.half;
+    found.all.push_back({look.at, look.f});
   };
   queue.coverRoom(visit);
-  while (!queue.empty()) {
-    const Cell cell = queue.pop();
-    const double q = cell.half / 2;
-    for (const Vec d : {Vec{-q, -q}, Vec{q, -q}, Vec{-q, q}, Vec{q, q}})
-      visit(cell.at + d, q, cell.first, cell.count);
-  }
+  Cell cell;
+  while (!queue.empty())
+    if (queue.pop(cell)) queue.quarter(cell, visit);
   std::sort(found.all.begin(), found.all.end(), [](const Square& a, const Square& b) { return a.f > b.f; });
   return found;
 }
 
-Circle searchLargestCircle(const Kernel& kernel) { return LargestSearch(kernel).run(); }
+Circle searchLargestCircle(const Kernel& kernel) {
+  return kernel.has_floor ? LargestSearch(kernel).run() : Circle{};
+}
 
 std::optional<Circle> searchNearestCircle(const Kernel& kernel, double radius, Vec near) {
   if (!kernel.has_floor || !(radius > 0)) return std::nullopt;

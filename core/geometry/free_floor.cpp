@@ -32,8 +32,8 @@ Kernel::Kernel(Outline room_ring, std::vector<Outline> obstacle_rings)
         edge.inverse = squared > 0 ? 1.0 / squared : 0.0;
         edge.ring = static_cast<int>(rings.size());
         edges.push_back(edge);
-        ring.low = {std::fmin(ring.low.x, to.x), std::fmin(ring.low.y, to.y)};
-        ring.high = {std::fmax(ring.high.x, to.x), std::fmax(ring.high.y, to.y)};
+        ring.low = {std::min(ring.low.x, to.x), std::min(ring.low.y, to.y)};
+        ring.high = {std::max(ring.high.x, to.x), std::max(ring.high.y, to.y)};
         from = to;
       }
     }
@@ -102,6 +102,11 @@ const Circle& Kernel::largest() const {
 const Squares& Kernel::squares() const {
   std::call_once(squares_once_, [this] { squares_ = searchSquares(*this, kSquaresFor); });
   return squares_;
+}
+
+const EdgeGrid& Kernel::grid() const {
+  std::call_once(grid_once_, [this] { grid_.emplace(*this); });
+  return *grid_;
 }
 
 }  // namespace floor_kernel

@@ -11,6 +11,7 @@
 #include <optional>
 #include <vector>
 
+#include "core/geometry/edge_grid.h"
 #include "core/geometry/free_floor.h"
 #include "core/geometry/vec.h"
 
@@ -88,25 +89,15 @@ struct Kernel {
   // Where a disc of 12 in or more may lie: what every search for a turning shape or clear floor starts from.
   const Squares& squares() const;
   static constexpr double kSquaresFor = 12;
+  // Kept as well: all searches start from it.
+  const EdgeGrid& grid() const;
 
  private:
-  mutable std::once_flag largest_once_, squares_once_;
+  mutable std::once_flag largest_once_, squares_once_, grid_once_;
   mutable Circle largest_;
   mutable Squares squares_;
+  mutable std::optional<EdgeGrid> grid_;
 };
-
-// The squares every search starts from: about four across the room's box, as visit(middle, half side).
-template <class Visit>
-void startSquares(const Kernel& kernel, Visit visit) {
-  const Ring& room = kernel.rings[0];
-  const Vec size = room.high - room.low;
-  const double side = std::fmax(size.x, size.y) / 4;
-  const int nx = std::max(1, static_cast<int>(std::ceil(size.x / side - 1e-9)));
-  const int ny = std::max(1, static_cast<int>(std::ceil(size.y / side - 1e-9)));
-  const Vec start = 0.5 * (room.low + room.high) - Vec{side * nx / 2, side * ny / 2};
-  for (int j = 0; j < ny; ++j)
-    for (int i = 0; i < nx; ++i) visit(start + Vec{side * (i + 0.5), side * (j + 0.5)}, side / 2);
-}
 
 // circle_search.cpp
 Squares searchSquares(const Kernel& kernel, double radius);

@@ -16,7 +16,7 @@ struct Pull {
 };
 
 // The nearest few, in order of distance.
-inline constexpr int kMostPulls = 10;
+inline constexpr int kMostPulls = 7;
 struct Pulls {
   std::array<Pull, kMostPulls> item;
   int count = 0;
@@ -29,6 +29,18 @@ struct Pulls {
       --place;
     }
     item[place] = pull;
+  }
+  // The pull of an edge at a place; a corner of two edges is one pull.
+  void addFrom(const Span& edge, int index, Vec at) {
+    const Vec v = at - edge.nearest(at);
+    const double squared = dot(v, v);
+    if (squared == 0) return;
+    if (count == kMostPulls && squared >= item[count - 1].distance * item[count - 1].distance) return;
+    const double d = std::sqrt(squared);
+    const Pull pull{d, (1 / d) * v, index};
+    for (int j = 0; j < count; ++j)
+      if (std::fabs(item[j].distance - d) < 1e-9 && dot(item[j].away, pull.away) > 1 - 1e-12) return;
+    add(pull);
   }
 };
 
