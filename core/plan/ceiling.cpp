@@ -71,16 +71,21 @@ std::optional<LowCeiling> lowestCeilingOver(const Layout& layout, const Outline&
   return low;
 }
 
-std::optional<Area> areaWithCeiling(const Layout& layout, const Outline& area, Length at_least) {
+std::optional<Outline> partWithCeiling(const Layout& layout, const Outline& area, Length at_least) {
   const auto& height = layout.option.room.ceiling.height;
   if (!height) return std::nullopt;
-  if (*height < at_least) return Area{};
+  if (*height < at_least) return Outline{};
   Outline left = area;
   for (const Plane& plane : planesOf(layout)) {
     if (plane.low >= at_least) continue;
     left = beyond(left, plane, plane.run.scaled((at_least - plane.low) / (plane.high - plane.low)));
   }
-  return areaOf(left);
+  return left;
+}
+
+std::optional<Area> areaWithCeiling(const Layout& layout, const Outline& area, Length at_least) {
+  const auto part = partWithCeiling(layout, area, at_least);
+  return part ? std::optional(part->empty() ? Area{} : areaOf(*part)) : std::nullopt;
 }
 
 std::optional<std::vector<CeilingPoint>> ceilingAlong(const Layout& layout, Segment s) {

@@ -24,8 +24,11 @@ struct LowCeiling {
 };
 std::optional<LowCeiling> lowestCeilingOver(const Layout&, const Outline&);
 
-// How much of an area has a ceiling of at least this height.
+// How much of an area has a ceiling of at least this height, and that part of it (empty: none). Of an outline
+// that is not convex the part may come out with edges that run forth and back along a line and enclose
+// nothing.
 std::optional<Area> areaWithCeiling(const Layout&, const Outline&, Length at_least);
+std::optional<Outline> partWithCeiling(const Layout&, const Outline&, Length at_least);
 
 // The ceiling's line along a segment, from `a` to `b`, as one sees it on a wall: its ends and every bend.
 struct CeilingPoint {

@@ -23,7 +23,8 @@ constexpr ReadsLine kTable[] = {
      "room-air-by-fixtures "
      "room-air-by-floor room-air-by-volume slip-resistant-floor stock-leaves stud-holes stud-notches "
      "window-opens "
-     "openings-under-ceiling wish-natural-light wish-sliding-door"},
+     "high-half high-quarter "
+     "openings-under-ceiling smoke-alarms-from-doors wish-natural-light wish-sliding-door"},
     {kI,
      "items-apart items-off-openings items-under-ceiling items-within-walls hook-heights "
      "switch-heights receptacle-circuits "
@@ -38,6 +39,7 @@ constexpr ReadsLine kTable[] = {
      "seat-leaves-side "
      "shower-areas shower-curbs shower-discs shower-discs-or-large shower-door-widths shower-doors-outward "
      "shower-falls shower-openings shower-seat-depths shower-seat-heights shower-short-sides "
+     "shower-discs-up shower-areas-up shower-outside-sides shower-outside-areas "
      "shower-water-limits "
      "sides-above-curbs trap-drops wall-finishes-above-drain wish-curbless wish-glass-below-ceiling "
      "pump-circuits "
@@ -67,7 +69,10 @@ constexpr ReadsLine kTable[] = {
      "mirror-bottoms-for-chair "
      "mirror-tops mirrors-for-children side-light-eyes side-light-heights side-light-spacings "
      "wish-makeup-mirror"},
-    {kT | kB | kW, "ceilings-before-fixtures fixture-centres"},
+    {kT | kB | kW,
+     "ceilings-before-fixtures fixture-centres ceilings-over-fixtures ceilings-before-and-in "
+     "cut-joists-solid "
+     "hot-on-the-left"},
     {kT | kB | kW | kI,
      "grab-bar-heights grab-bar-plywood grab-bars-backed holders-backed panels-elsewhere panels-there "
      "receptacles-gfci store-heights towel-bar-heights water-frost pipes-in-exterior-walls "

@@ -65,6 +65,20 @@
   RULE(us_residential, dwellingFixtures)          \
   RULE(us_residential, heaterFuel)                \
   RULE(us_residential, joistEndNotch)             \
+  RULE(us_residential, showerSizeUp)              \
+  RULE(us_residential, showerAreaUp)              \
+  RULE(us_residential, hotOnLeft)                 \
+  RULE(us_residential, showerOutsideSide)         \
+  RULE(us_residential, showerOutsideArea)         \
+  RULE(us_residential, ceilingBeforeAndIn)        \
+  RULE(us_residential, ceilingHighQuarter)        \
+  RULE(us_residential, doorClearOpening)          \
+  RULE(us_residential, toiletWallsBacked)         \
+  RULE(us_residential, bathWallBacked)            \
+  RULE(us_residential, smokeAlarmOffDoor)         \
+  RULE(us_residential, joistMadeUncut)            \
+  RULE(us_residential, windowSafetyGlassEnclosing)\
+  RULE(us_residential, ceilingOverFixture)        \
   RULE(us_uniform, toiletCentrelineSide)          \
   RULE(us_uniform, toiletClearFront)              \
   RULE(us_uniform, fixtureCentreToCentre)         \
@@ -86,6 +100,9 @@
   RULE(us_uniform, accessPanel)                   \
   RULE(us_uniform, washerStandpipe)               \
   RULE(us_uniform, washerTrapHeight)              \
+  RULE(us_uniform, showerSizeUp)                  \
+  RULE(us_uniform, showerAreaUp)                  \
+  RULE(us_uniform, showerDoorOutward)             \
   RULE(us_electrical, basinReceptacleDistance)    \
   RULE(us_electrical, basinReceptacleWall)        \
   RULE(us_electrical, basinReceptacleDrop)        \

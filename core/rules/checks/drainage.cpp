@@ -58,7 +58,7 @@ std::vector<Measurement> joistCuts(const CheckInput& in, std::string_view key, L
   std::vector<Measurement> found;
   for (const PlacedFixture& f : in.layout.fixtures) {
     const auto cut = factOf(f, key), joist = factOf(f, "joist_depth");
-    if (!counts(f) || !cut || !joist) continue;
+    if (!counts(f) || !cut || !joist || wordOf(f.fixture.facts, "joist_kind") == "made") continue;
     found.push_back(of(f));
     found.back().measured = *cut;
     found.back().limit = limit(*joist);
@@ -86,6 +86,20 @@ std::vector<Measurement> studCuts(const CheckInput& in, std::string_view key, do
 }
 
 }  // namespace
+
+std::vector<Measurement> cutJoistsSolid(const CheckInput& in) {
+  std::vector<Measurement> found;
+  for (const PlacedFixture& f : in.layout.fixtures) {
+    const auto cut = [&](const char* key) { return factOf(f, key).value_or(Length{}) > Length{}; };
+    if (!counts(f) || !(cut("joist_notch") || cut("joist_end_notch") || cut("joist_hole"))) continue;
+    found.push_back(of(f));
+    if (const auto kind = wordOf(f.fixture.facts, "joist_kind"))
+      found.back().measured = *kind == "solid";
+    else
+      found.back().fact = "joist_kind";
+  }
+  return found;
+}
 
 std::vector<Measurement> trapArms(const CheckInput& in) {
   std::vector<Measurement> found;

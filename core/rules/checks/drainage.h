@@ -27,6 +27,10 @@ std::vector<Measurement> joistNotches(const CheckInput&);
 std::vector<Measurement> joistEndNotches(const CheckInput&);
 std::vector<Measurement> joistNotchLengths(const CheckInput&);
 std::vector<Measurement> joistHoles(const CheckInput&);
+// Yes: those joists are solid wood. Only where a cut is stated; what kind they are is asked for (fact
+// joist_kind), and what is said to be made (I-joists, trusses, glued or laminated) has none of the limits
+// above.
+std::vector<Measurement> cutJoistsSolid(const CheckInput&);
 // Cuts in studs, per wall; lengths, only where cut and stud are stated. Limits: notch a quarter of the stud
 // in a bearing or exterior wall, 40 % in another; hole 40 % and 60 %. Whether a wall inside bears is asked
 // where that decides.

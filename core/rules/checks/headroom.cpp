@@ -73,6 +73,56 @@ std::vector<Measurement> ceilingsBeforeFixtures(const CheckInput& in) {
   return found;
 }
 
+std::vector<Measurement> ceilingsOverFixtures(const CheckInput& in) {
+  std::vector<Measurement> found;
+  for (const PlacedFixture& f : in.layout.fixtures) {
+    if (!counts(f) || !(isToilet(f) || isBasin(f) || isBath(f)) || f.footprint.empty()) continue;
+    Measurement m{.subjects = {f.fixture.id},
+                  .places = {pointAt(f.center), {Place::Kind::zone, f.footprint}}};
+    const auto low = lowestCeilingOver(in.layout, f.footprint);
+    if (!low) {
+      found.push_back(notStated(std::move(m)));
+      continue;
+    }
+    m.measured = low->height;
+    m.places.front() = pointAt(low->at);
+    found.push_back(std::move(m));
+  }
+  return found;
+}
+
+std::vector<Measurement> ceilingsBeforeAndIn(const CheckInput& in) {
+  std::vector<Measurement> found;
+  if (in.rule == nullptr || in.rule->sizes.size() < 4 || in.layout.option.room.ceiling.slopes.empty())
+    return found;
+  const auto& sizes = in.rule->sizes;
+  for (const PlacedFixture& f : in.layout.fixtures) {
+    const bool water = isBath(f) || isShower(f);
+    if (!counts(f) || !(water || isToilet(f) || isBasin(f))) continue;
+    const Length deep = sizes[water ? 2 : 0], half = sizes[water ? 3 : 1] / 2;
+    const auto at = [&](Length u, Length v) { return f.front_center + u * rightOf(f) + v * f.facing; };
+    const Length back = water ? -std::min(deep, f.fixture.depth) : Length{};
+    const Outline area{at(-half, back), at(half, back), at(half, deep), at(-half, deep)};
+    const auto low = lowestCeilingOver(in.layout, area);
+    if (!low) continue;
+    found.push_back({.subjects = {f.fixture.id},
+                     .measured = low->height,
+                     .places = {pointAt(low->at), {Place::Kind::zone, area}}});
+  }
+  return found;
+}
+
+std::vector<Measurement> highQuarter(const CheckInput& in) {
+  const auto& slopes = in.layout.option.room.ceiling.slopes;
+  if (in.rule == nullptr || in.rule->sizes.empty() || slopes.empty() || in.layout.room.empty()) return {};
+  const auto high = areaWithCeiling(in.layout, in.layout.room, in.rule->sizes[0]);
+  if (!high) return {};
+  return {{.subjects = {},
+           .measured = *high,
+           .places = {pointAt(centroidOf(in.layout.room))},
+           .limit = areaOf(in.layout.room).scaled(0.25)}};
+}
+
 std::vector<Measurement> highHalf(const CheckInput& in) {
   const auto& slopes = in.layout.option.room.ceiling.slopes;
   if (in.rule == nullptr || in.rule->sizes.size() < 2 || slopes.empty() || in.layout.room.empty()) return {};

@@ -34,6 +34,7 @@
 #include "core/rules/checks/rooms.h"
 #include "core/rules/checks/seated_reach.h"
 #include "core/rules/checks/shower_doors.h"
+#include "core/rules/checks/shower_up.h"
 #include "core/rules/checks/showers.h"
 #include "core/rules/checks/sides.h"
 #include "core/rules/checks/sightline.h"
@@ -80,9 +81,14 @@ constexpr NamedMeasure kNamed[] = {
     {"ceiling-height", ceilingHeight},
     {"dressing-space", dressingSpace},
     // showers.h
-    {"shower-discs", showerDiscs},
+    {"shower-discs", showerDiscs, Gives::length, {}, "receptor's shorter side?, its longer side?"},
     {"shower-discs-or-large", showerDiscsOrLarge},
-    {"shower-areas", showerAreas, Gives::area},
+    {"shower-areas", showerAreas, Gives::area, {}, "receptor's shorter side?, its longer side?"},
+    {"shower-outside-sides", showerOutsideSides},
+    {"shower-outside-areas", showerOutsideAreas, Gives::area},
+    // shower_up.h
+    {"shower-discs-up", showerDiscsUp, Gives::length, {}, "height above the drain, side of a large one?"},
+    {"shower-areas-up", showerAreasUp, Gives::area, {}, "height above the drain"},
     // sides.h
     {"toilet-sides", toiletSides},
     {"toilet-side-walls", toiletSideWalls},
@@ -174,6 +180,8 @@ constexpr NamedMeasure kNamed[] = {
     {"door-heights", doorHeights},
     {"doors-swing-out", doorsSwingOut, Gives::yesNo},
     {"doors-unlock", doorsUnlock, Gives::yesNo},
+    {"smoke-alarms-from-doors", smokeAlarmsFromDoors},
+    {"hot-on-the-left", hotOnTheLeft, Gives::yesNo},
     // wall_items.h
     {"towel-bar-heights", towelBarHeights},
     {"hook-heights", hookHeights},
@@ -292,6 +300,7 @@ constexpr NamedMeasure kNamed[] = {
     {"joist-end-notches", joistEndNotches},
     {"joist-notch-lengths", joistNotchLengths},
     {"joist-holes", joistHoles},
+    {"cut-joists-solid", cutJoistsSolid, Gives::yesNo},
     {"stud-notches", studNotches},
     {"stud-holes", studHoles},
     // windows.h
@@ -304,6 +313,10 @@ constexpr NamedMeasure kNamed[] = {
     {"ceilings-over-showers", ceilingsOverShowers, Gives::length, "", "square"},
     {"ceilings-before-fixtures", ceilingsBeforeFixtures, Gives::length, "", "deep"},
     {"high-half", highHalf, Gives::area, "", "high, counted"},
+    {"high-quarter", highQuarter, Gives::area, "", "high"},
+    {"ceilings-over-fixtures", ceilingsOverFixtures},
+    {"ceilings-before-and-in", ceilingsBeforeAndIn, Gives::length, "",
+     "before a toilet or basin: deep, wide, at a bath or shower: deep, its width"},
     // rooms.h
     {"toilet-room-depths", toiletRoomDepths},
     {"door-leaves", doorLeaves},

@@ -11,6 +11,7 @@ namespace {
 using namespace literals;
 
 constexpr Length kNarrow = 25_in;  // IRC P2708.1 exception 2
+constexpr Length kRims = 6_in;     // what the rims of a receptor may take of its length
 constexpr double kLargeSquareInches = 1300;
 
 bool isRectangle(const Outline& ring) {
@@ -29,6 +30,59 @@ Measurement discOf(const PlacedFixture& f) {
                      {Place::Kind::zone, f.footprint}}};
 }
 
+// UPC 408.7 exception 2. Called for what is too small otherwise: the receptor is then what is measured.
+void takeReceptor(const CheckInput& in, Measurement& m, const PlacedFixture& f, bool as_area) {
+  if (in.rule == nullptr || in.rule->sizes.size() < 2) return;
+  const Length width = in.rule->sizes[0], length = in.rule->sizes[1];
+  const auto instead = yesNo(f.fixture.facts, "instead_of_bath");
+  if (instead == false || (!instead && std::max(f.fixture.width, f.fixture.depth) < length - kRims)) return;
+  if (!instead) {
+    m.detail = "receptor-may-do";
+    return;
+  }
+  const auto shorter = lengthOf(f.fixture.facts, "receptor_short"),
+             longer = lengthOf(f.fixture.facts, "receptor_long");
+  if (!shorter || !longer) {
+    m.measured.reset();
+    m.fact = shorter ? "receptor_long" : "receptor_short";
+    return;
+  }
+  if (*shorter < width - kMetTolerance || *longer < length - kMetTolerance) return;
+  m.detail = "receptor-instead-of-bath";
+  m.limit = as_area ? Quantity{width * length} : Quantity{width};
+  m.measured = as_area ? Quantity{*shorter * *longer} : Quantity{*shorter};
+}
+
+template <typename T>
+bool tooSmall(const CheckInput& in, const Measurement& m) {
+  const T* limit = in.rule == nullptr ? nullptr : std::get_if<T>(&in.rule->limit);
+  if constexpr (std::is_same_v<T, Length>)
+    return limit != nullptr && std::get<T>(*m.measured) < *limit - kMetTolerance;
+  else
+    return limit != nullptr && std::get<T>(*m.measured) < *limit;
+}
+
+template <typename T, typename Inside, typename Stated>
+std::vector<Measurement> outside(const CheckInput& in, Inside inside, Stated stated) {
+  std::vector<Measurement> found;
+  for (const PlacedFixture& f : in.layout.fixtures) {
+    if (!counts(f) || !isShower(f)) continue;
+    Measurement m{.subjects = {f.fixture.id},
+                  .places = {pointAt(f.center), {Place::Kind::zone, f.footprint}}};
+    const auto shorter = lengthOf(f.fixture.facts, "receptor_short"),
+               longer = lengthOf(f.fixture.facts, "receptor_long");
+    m.measured = inside(f);
+    if (const std::optional<T> said = stated(shorter, longer)) {
+      m.measured = *said;
+    } else if (tooSmall<T>(in, m)) {
+      m.measured.reset();
+      m.fact = shorter ? "receptor_long" : "receptor_short";
+    }
+    found.push_back(std::move(m));
+  }
+  return found;
+}
+
 }  // namespace
 
 Length largestDisc(const Outline& ring) {
@@ -39,7 +93,10 @@ Length largestDisc(const Outline& ring) {
 std::vector<Measurement> showerDiscs(const CheckInput& in) {
   std::vector<Measurement> found;
   for (const PlacedFixture& f : in.layout.fixtures)
-    if (counts(f) && isShower(f)) found.push_back(discOf(f));
+    if (counts(f) && isShower(f)) {
+      found.push_back(discOf(f));
+      if (tooSmall<Length>(in, found.back())) takeReceptor(in, found.back(), f, false);
+    }
   return found;
 }
 
@@ -60,11 +117,26 @@ std::vector<Measurement> showerDiscsOrLarge(const CheckInput& in) {
 std::vector<Measurement> showerAreas(const CheckInput& in) {
   std::vector<Measurement> found;
   for (const PlacedFixture& f : in.layout.fixtures)
-    if (counts(f) && isShower(f))
+    if (counts(f) && isShower(f)) {
       found.push_back({.subjects = {f.fixture.id},
                        .measured = areaOf(f.footprint),
                        .places = {pointAt(f.center), {Place::Kind::zone, f.footprint}}});
+      if (tooSmall<Area>(in, found.back())) takeReceptor(in, found.back(), f, true);
+    }
   return found;
+}
+
+std::vector<Measurement> showerOutsideSides(const CheckInput& in) {
+  return outside<Length>(
+      in, [](const PlacedFixture& f) { return largestDisc(f.footprint); },
+      [](std::optional<Length> shorter, std::optional<Length>) { return shorter; });
+}
+std::vector<Measurement> showerOutsideAreas(const CheckInput& in) {
+  return outside<Area>(
+      in, [](const PlacedFixture& f) { return areaOf(f.footprint); },
+      [](std::optional<Length> shorter, std::optional<Length> longer) {
+        return shorter && longer ? std::optional(*shorter * *longer) : std::nullopt;
+      });
 }
 
 }  // namespace elbowroom::checks

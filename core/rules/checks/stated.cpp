@@ -133,6 +133,23 @@ std::vector<Measurement> doorsSwingOut(const CheckInput& in) {
                  [](const PlacedOpening& o) { return std::optional(!o.leaves_inside); });
 }
 
+std::vector<Measurement> smokeAlarmsFromDoors(const CheckInput& in) {
+  const bool steams =
+      std::any_of(in.layout.fixtures.begin(), in.layout.fixtures.end(),
+                  [](const PlacedFixture& f) { return counts(f) && (isBath(f) || isShower(f)); });
+  return ofDoors(
+      in, "smoke_alarm_from", [&](const PlacedOpening&) { return steams; },
+      [](const PlacedOpening& o) { return lengthOf(o.opening.facts, "smoke_alarm_from"); });
+}
+
+std::vector<Measurement> hotOnTheLeft(const CheckInput& in) {
+  const auto has_tap = [](const PlacedFixture& f) {
+    return f.fixture.kind == FixtureKind::bidet || isBasin(f) || isBath(f) || isShower(f);
+  };
+  return ofFixtures(in, "hot_left", has_tap,
+                    [](const PlacedFixture& f) { return yesNo(f.fixture.facts, "hot_left"); });
+}
+
 std::vector<Measurement> doorsUnlock(const CheckInput& in) {
   return ofDoors(in, "unlocks_from_outside", hasLeaf,
                  [](const PlacedOpening& o) { return yesNo(o.opening.facts, "unlocks_from_outside"); });

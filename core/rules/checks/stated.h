@@ -32,5 +32,9 @@ std::vector<Measurement> doorHeights(const CheckInput&);
 // Yes: no leaf swings into the room; every door unlocks from outside.
 std::vector<Measurement> doorsSwingOut(const CheckInput&);
 std::vector<Measurement> doorsUnlock(const CheckInput&);
+// Nearest smoke alarm of each door of a room with a bath or shower, a length.
+std::vector<Measurement> smokeAlarmsFromDoors(const CheckInput&);
+// Yes: hot water is on the left; whatever has a tap.
+std::vector<Measurement> hotOnTheLeft(const CheckInput&);
 
 }  // namespace elbowroom::checks

@@ -36,6 +36,7 @@ bool isMet(const Finding& f) { return f.outcome == Outcome::clear || f.outcome =
 // Rules that cannot be missed alone: a rectangle below 900 sq in is also narrower than 30 in.
 const std::map<std::string, std::set<std::string>> kCompanions{
     {"us-residential/shower-area", {"shower-size"}},
+    {"us-residential/shower-area-up", {"shower-size-up"}},
     // 900 sq in beside a seat take 30 in each way; a panel for a pump is a panel.
     {"us-residential/shower-seat-area", {"shower-seat-side"}},
     {"us-residential/pump-panel", {"access-panel"}},

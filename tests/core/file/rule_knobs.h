@@ -189,6 +189,12 @@ inline Knob knobOf(const std::string& rule_id) {
       {"ceiling-before-fixture",  // middle of the floor before the bowl: 28 in and half of 21 in from the
                                   // wall
        [](Plan& p, Length height) { slopeThrough(p, height, 38.5_in); }},
+      // A shower 48 in deep whose drain is 1 in above the floor: the ceiling passes 71 in above it where the disc ends.
+      {"shower-size-up", [](Plan& p, Length disc) { slopeThrough(p, 71_in, first(p).depth - disc); }},
+      {"ceiling-before-and-in",  // lowest at the front of the bowl
+       [](Plan& p, Length height) { slopeThrough(p, height, first(p).depth); }},
+      {"ceiling-over-fixture",  // lowest at the wall
+       [](Plan& p, Length height) { slopeThrough(p, height, Length{}); }},
       {"basin-bend", depthBeforeFirst},
       {"toilet-knees", depthBeforeFirst},
       {"bath-kneel", depthBeforeFirst},
@@ -266,6 +272,8 @@ inline Knob knobOf(const std::string& rule_id) {
       {"fan-outlet-opening", "outlet_from_opening"},
       {"fixture-drain-size", "drain_size"},
       {"shower-drain-size", "drain_size"},
+      {"shower-outside-side", "receptor_short"},
+      {"smoke-alarm-off-door", "smoke_alarm_from"},
       {"joist-hole", "joist_hole"},
       {"joist-notch", "joist_notch"},
       {"joist-end-notch", "joist_end_notch"},

@@ -170,6 +170,66 @@ TEST(WorkedCasesBuilding, T34FanOutlet) {
   EXPECT_EQ(room.outcome(kIrc, "fan-outlet-intake"), Outcome::shortfall);
 }
 
+// T31, inspect2code.com and arithmetic: an alarm 30 in from the door of a bathroom with a shower fails, 36 in
+// pass; a room without bath and shower is not asked.
+TEST(WorkedCasesBuilding, T31SmokeAlarm) {
+  for (const auto& [off, passes] :
+       {std::pair{30.0, false}, {35.9375, false}, {36.0, true}, {36.0625, true}}) {
+    TestRoom room(60, 90);
+    room.add("sh", FixtureKind::shower, "n", 18, 36, 36);
+    room.door("s", 30, 30, Hand::left).facts["smoke_alarm_from"] = in(off);
+    EXPECT_EQ(met(room.outcome(kIrc, "smoke-alarm-off-door")), passes) << off;
+    room.option().fixtures[0].kind = FixtureKind::toilet;
+    EXPECT_EQ(room.outcome(kIrc, "smoke-alarm-off-door"), Outcome::notApplicable);
+  }
+}
+
+// R502.8.2: what is made is not cut by rule of thumb; the limits of solid joists are then none of its
+// business.
+TEST(WorkedCasesBuilding, MadeJoists) {
+  TestRoom room(60, 90);
+  Fixture& shower = room.add("sh", FixtureKind::shower, "n", 18, 36, 36);
+  EXPECT_EQ(room.outcome(kIrc, "joist-made-uncut"), Outcome::notApplicable) << "no cut";
+  shower.facts["joist_depth"] = in(9.25);
+  shower.facts["joist_hole"] = in(2);
+  EXPECT_EQ(room.findings(kIrc, "joist-made-uncut").at(0).fact, "joist_kind");
+  EXPECT_TRUE(met(room.outcome(kIrc, "joist-hole")));
+  shower.facts["joist_kind"] = std::string("made");
+  EXPECT_EQ(room.outcome(kIrc, "joist-made-uncut"), Outcome::shortfall);
+  EXPECT_EQ(room.outcome(kIrc, "joist-hole"), Outcome::notApplicable);
+  shower.facts["joist_kind"] = std::string("solid");
+  EXPECT_TRUE(met(room.outcome(kIrc, "joist-made-uncut")));
+}
+
+// R308.4.5 through its editions (inspectorsjournal.com 10587, thebuildingcodeforum.com 37105): a window in
+// the wall behind the shower in all, one that faces it from 2009, one beside it from 2021.
+TEST(WorkedCasesBuilding, SafetyGlassByEdition) {
+  const auto asked = [](const char* wall, double along, const char* edition) {
+    TestRoom room(96, 90);
+    room.add("sh", FixtureKind::shower, "n", 18, 36, 36);
+    Opening window;
+    window.id = {"win"};
+    window.kind = OpeningKind::window;
+    window.wall = {wall};
+    window.along = in(along);
+    window.width = window.height = 24_in;
+    window.sill = 40_in;
+    window.facts["safety_glass"] = false;
+    room.option().openings.push_back(window);
+    bool any = false;
+    for (const char* rule :
+         {"window-safety-glass", "window-safety-glass-facing", "window-safety-glass-enclosing"})
+      any = any || outcome(room, edition, rule) == Outcome::shortfall;
+    return any;
+  };
+  for (const char* edition : {"2006", "2009", "2018", "2021"}) {
+    const std::string e = edition;
+    EXPECT_TRUE(asked("n", 18, edition)) << e;
+    EXPECT_EQ(asked("s", 78, edition), e != "2006") << e;
+    EXPECT_EQ(asked("n", 70, edition), e == "2021") << e;
+  }
+}
+
 // T35, IRC R303.3 by arithmetic: 3 sq ft of glass; all of it opens, half of it, none: only the last needs a fan.
 TEST(WorkedCasesBuilding, T35WindowForAir) {
   for (const auto& [share, passes] : {std::pair{100.0, true}, {50.0, true}, {0.0, false}}) {

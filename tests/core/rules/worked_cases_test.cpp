@@ -156,6 +156,77 @@ TEST(WorkedCases, T7ToT11Showers) {
   }
 }
 
+// T9, thebuildingcodeforum.com 29442: a bath of 27.5 by 60 in net turned into a shower. UPC 408.7 exception 2
+// asks for 30 by 60 in overall: 29 1/8 in at the dam fails, a receptor of 30 in passes.
+TEST(WorkedCases, T9AReceptorInsteadOfABath) {
+  TestRoom room(90, 90);
+  Fixture& shower = room.add("sh", FixtureKind::shower, "n", 40, 60, 27.5);
+  const auto of = [&](const char* rule) { return room.findings(kUpc, rule).at(0); };
+  EXPECT_EQ(of("shower-size").outcome, Outcome::shortfall);
+  EXPECT_EQ(of("shower-size").detail, "receptor-may-do") << "long enough to stand where a bath was";
+  shower.facts["instead_of_bath"] = true;
+  EXPECT_EQ(of("shower-size").outcome, Outcome::unknown);
+  EXPECT_EQ(of("shower-size").fact, "receptor_short");
+  shower.facts["receptor_short"] = in(30);
+  EXPECT_EQ(of("shower-size").fact, "receptor_long");
+  for (const auto& [shorter, longer, passes] : {std::tuple{30.0, 60.0, true},
+                                                {29.125, 60.0, false},
+                                                {29.9375, 60.0, false},
+                                                {30.0, 59.9375, false},
+                                                {30.0625, 60.0, true}}) {
+    shower.facts["receptor_short"] = in(shorter);
+    shower.facts["receptor_long"] = in(longer);
+    EXPECT_EQ(met(of("shower-size").outcome), passes) << shorter << " x " << longer;
+  }
+  // 54 by 18 in: 972 sq in, so the area needs the exception too.
+  shower.width = in(54);
+  shower.depth = in(18);
+  shower.facts["receptor_short"] = in(30);
+  shower.facts["receptor_long"] = in(60);
+  EXPECT_TRUE(met(of("shower-area").outcome));
+  shower.facts["instead_of_bath"] = false;
+  EXPECT_EQ(of("shower-area").outcome, Outcome::shortfall);
+  EXPECT_TRUE(of("shower-area").detail.empty());
+}
+
+// P2708.1 and UPC 408.7: kept up to 70 in above the drain. 36 by 48 in under a slope that rises 1 in in each
+// inch from the wall behind it; the drain is 1 in above the floor, so what counts lies under 71 in and more.
+TEST(WorkedCases, KeptUpTo70InAboveTheDrain) {
+  for (const auto& [cut, size, area_irc, area_upc] :
+       {std::tuple{16.0, true, true, true},  // 36 x 32: disc 32, 1152 sq in
+        {18.0, true, true, true},            // 36 x 30: 1080
+        {18.0625, false, true, true},        // 36 x 29 15/16: 1077.75
+        {20.0, false, true, false},          // 36 x 28: 1008
+        {23.5, false, false, false}}) {      // 36 x 24.5: 882
+    TestRoom room(96, 120);
+    Fixture& shower = room.add("sh", FixtureKind::shower, "n", 18, 36, 48);
+    room.option().room.ceiling.slopes.push_back({{"n"}, in(71 - cut), in(96 - 71 + cut), {}});
+    for (const char* rule : {"shower-size-up", "shower-area-up"}) {
+      shower.curb.reset();
+      shower.facts.clear();
+      EXPECT_EQ(room.findings(kIrc, rule).at(0).fact, "curb");
+      shower.curb = in(4);
+      EXPECT_EQ(room.findings(kIrc, rule).at(0).fact, "curb_above_drain");
+      shower.facts["curb_above_drain"] = in(3);
+    }
+    EXPECT_EQ(met(room.outcome(kIrc, "shower-size-up")), size) << cut;
+    EXPECT_EQ(met(room.outcome(kUpc, "shower-size-up")), size) << cut;
+    EXPECT_EQ(met(room.outcome(kIrc, "shower-area-up")), area_irc) << cut;
+    EXPECT_EQ(met(room.outcome(kUpc, "shower-area-up")), area_upc) << cut;
+  }
+  // Exception 2: 60 by 28 in have 1680 sq in, so 25 in are enough in the residential code; the other has no
+  // such words.
+  TestRoom large(96, 120);
+  Fixture& shower = large.add("sh", FixtureKind::shower, "n", 30, 60, 48);
+  shower.curb = in(0);
+  large.option().room.ceiling.slopes.push_back({{"n"}, in(50), in(46), {}});
+  EXPECT_TRUE(met(large.outcome(kIrc, "shower-size-up")));
+  EXPECT_EQ(large.outcome(kUpc, "shower-size-up"), Outcome::shortfall);
+  // A level ceiling takes nothing of it: the rules about the whole inside say all there is to say.
+  large.option().room.ceiling.slopes.clear();
+  EXPECT_EQ(large.outcome(kIrc, "shower-size-up"), Outcome::notApplicable);
+}
+
 // T12 to T14: neo-angle showers; area L^2 - a^2/2, disc min(L, 2 (2L - a) / (2 + sqrt 2)).
 TEST(WorkedCases, T12ToT14NeoAngleShowers) {
   struct Neo {

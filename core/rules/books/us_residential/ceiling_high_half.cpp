@@ -22,6 +22,7 @@ Rule ceilingHighHalf() {
       .why = "Under a roof at least half of the room must let a tall person stand upright.",
       .limit_words = "half of the floor under a ceiling of 5 ft",
       .sizes = {84_in, 60_in},
+      .variants = {{.setting = "state", .value = "minnesota", .off = true}},
   };
 }
 

@@ -20,7 +20,10 @@ Rule doorLeafWidth() {
                  .read_at = "thebuildingcodeforum.com thread on doors less than 32 in"},
       .grade = Grade::verifiedSecondHand,
       .why = "Narrower doors stop a walker, a child seat and most furniture.",
-      .variants = {{.setting = "state", .value = "none", .off = true}},
+      .variants = {{.setting = "state", .value = "none", .off = true},
+                   {.setting = "state", .value = "california", .off = true},
+                   {.setting = "state", .value = "minnesota", .off = true},
+                   {.setting = "state", .value = "chicago", .off = true}},
   };
 }
 

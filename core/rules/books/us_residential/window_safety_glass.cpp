@@ -23,7 +23,8 @@ Rule windowSafetyGlass() {
       .why = "A wet floor makes people slip, and plain glass cuts.",
       .sizes = {60_in, 60_in},
       .variants = {{.setting = "edition", .value = "2018", .off = true},
-                   {.setting = "edition", .value = "2009", .off = true}},
+                   {.setting = "edition", .value = "2009", .off = true},
+                   {.setting = "edition", .value = "2006", .off = true}},
   };
 }
 

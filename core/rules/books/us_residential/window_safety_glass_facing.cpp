@@ -22,7 +22,8 @@ Rule windowSafetyGlassFacing() {
       .grade = Grade::verifiedSecondHand,
       .why = "A wet floor makes people slip, and plain glass cuts.",
       .sizes = {60_in, 60_in},
-      .variants = {{.setting = "edition", .value = "2021", .off = true}},
+      .variants = {{.setting = "edition", .value = "2021", .off = true},
+                   {.setting = "edition", .value = "2006", .off = true}},
   };
 }
 

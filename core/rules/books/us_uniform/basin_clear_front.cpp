@@ -20,6 +20,7 @@ Rule basinClearFront() {
                  .read_at = "eofficial.org, uniform codes spotlight of 25 May 2023 (publisher)"},
       .grade = Grade::verified,
       .why = "A person bends over a basin and needs floor to stand on.",
+      .variants = {{.setting = "edition", .value = "earlier", .off = true}},
   };
 }
 

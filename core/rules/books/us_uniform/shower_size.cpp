@@ -4,8 +4,7 @@ namespace elbowroom::us_uniform {
 
 using namespace literals;
 
-// Exception 2 frees a receptor of 30 x 60 in overall. The plan draws the finished inside, and an inside of
-// 30 x 60 meets the rule anyway, so the exception has nothing to change here.
+// Exception 2, a receptor of 30 by 60 in overall instead of a bath, is in the measure.
 Rule showerSize() {
   return {
       .id = "shower-size",
@@ -21,6 +20,22 @@ Rule showerSize() {
                  .read_at = "eofficial.org, uniform codes spotlight of 13 March 2025 (publisher)"},
       .grade = Grade::verified,
       .why = "Narrower than this, elbows meet the walls and one cannot turn or bend.",
+      .sizes = {30_in, 60_in},
+      .variants =
+          {{.setting = "edition",
+            .value = "2021",
+            .source =
+                Source{.document = "UPC",
+                       .edition = "2012 to 2021",
+                       .section = "408.6",
+                       .read_at = "eofficial.org, uniform codes spotlight of 13 March 2025 (publisher)"}},
+           {.setting = "edition",
+            .value = "earlier",
+            .source =
+                Source{.document = "UPC",
+                       .edition = "2012 to 2021",
+                       .section = "408.6",
+                       .read_at = "eofficial.org, uniform codes spotlight of 13 March 2025 (publisher)"}}},
       .mends = {Mend::wider},
   };
 }

@@ -22,6 +22,15 @@ Rule trapArm() {
       .why = "Too long, and the water that leaves sucks the trap empty and lets sewer gas in.",
       .limit_words = "by the size of the drain",
       .sizes = {1.25_in, 30_in, 1.5_in, 42_in, 2_in, 60_in, 3_in, 72_in, 4_in, 120_in},
+      .variants =
+          {{.setting = "edition",
+            .value = "earlier",
+            .source =
+                Source{
+                    .document = "UPC",
+                    .edition = "older editions",
+                    .section = "Table 10-1",
+                    .read_at = "estatepass page on the California plumbing code; greenyplace.com for 4 in"}}},
       .mends = {Mend::state},
   };
 }

@@ -1,0 +1,31 @@
+#include "core/rules/checks/grab_bars.h"
+
+namespace elbowroom::us_residential {
+
+Rule bathWallBacked() {
+  return {
+      .id = "bath-wall-backed",
+      .book = "us-residential",
+      .title = "backing for bars",
+      .level = Level::required,
+      .compare = Compare::isTrue,
+      .limit = true,
+      .measure = checks::bathWallsBacked,
+      .source = {.document = "CRC (California)",
+                 .edition = "from 2024-07-01",
+                 .section = "R327.1.1 and R327.1.3",
+                 .read_at =
+                     "ene-smarthome.com, a builder's page; bill SB 280 at app.legiplex.com for its intent"},
+      .grade = Grade::verifiedSecondHand,
+      .why = "Bars can be put up later without opening the wall.",
+      .variants = {{.setting = "state", .value = "none", .off = true},
+                   {.setting = "state", .value = "massachusetts", .off = true},
+                   {.setting = "state", .value = "minnesota", .off = true},
+                   {.setting = "state", .value = "chicago", .off = true}},
+      .mends = {Mend::state},
+      .met = "the wall behind it is backed",
+      .missed = "the wall behind it is not backed",
+  };
+}
+
+}  // namespace elbowroom::us_residential
