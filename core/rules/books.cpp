@@ -45,6 +45,12 @@ std::vector<Book> builtInBooks() {
         {"counter",
          "Receptacle above the counter",
          {{"free", "No greatest height"}, {"20", "At most 20 in, as a plan review has asked"}}}}},
+      {"ca-electrical",
+       "Canadian electrical code",
+       "CSA C22.1, Canadian Electrical Code, Part I",
+       "Wiring is for a licensed electrician: these figures tell where things can be planned, not how to wire them. "
+       "Only a few of its rules were read; the province's edition decides, and what was not read is not checked.",
+       {{"edition", "Edition", {{"2021", "2021"}, {"2015", "2012 to 2015"}}}}},
       {"us-access",
        "2010 ADA Standards, as a benchmark",
        "US Department of Justice",

@@ -53,7 +53,7 @@ constexpr ReadsLine kTable[] = {
      "ceilings-over-showers wall-finishes-above-head lights-wet lights-damp receptacles-gfci-near-water "
      "receptacles-off-water-above-rim switches-not-in-water switches-out-of-reach heads-away-from-entry "
      "heads-from-open-side hoses-reach-corners receptacles-not-over-water receptacles-off-water-below-rim "
-     "bath-steps"},
+     "bath-steps receptacles-far-from-water switches-far-from-water"},
     {kT, "toilet-seat-heights flush-on-open-side rough-ins"},
     {kT | kI, "wish-toilet-receptacle receptacles-at-toilets paper-holders-ahead paper-holder-heights"},
     {kB,
@@ -64,7 +64,7 @@ constexpr ReadsLine kTable[] = {
      "basin-receptacle-drops basin-receptacle-rises basin-receptacle-walls basin-receptacles "
      "towels-at-basins "
      "wish-double-receptacles wish-full-mirror wish-side-lights basin-receptacles-across "
-     "receptacles-per-person "
+     "receptacles-per-person receptacle-at-any-basin bowls-before-receptacles "
      "light-over-mirror-heights light-over-mirror-widths makeup-mirror-eyes mirror-bottoms "
      "mirror-bottoms-for-chair "
      "mirror-tops mirrors-for-children side-light-eyes side-light-heights side-light-spacings "
@@ -75,15 +75,16 @@ constexpr ReadsLine kTable[] = {
      "hot-on-the-left"},
     {kT | kB | kW | kI,
      "grab-bar-heights grab-bar-plywood grab-bars-backed holders-backed panels-elsewhere panels-there "
-     "receptacles-gfci store-heights towel-bar-heights water-frost pipes-in-exterior-walls "
+     "receptacles-gfci receptacles-gfci-at-water store-heights towel-bar-heights water-frost pipes-in-exterior-walls "
      "mirror-items-whole "
      "wish-backing toilet-seat-receptacles wall-hung-backed"},
+    {kReadsFixtures | kI, "bath-clearances"},  // at which end the control is
     {kReadsFixtures,
      "bare-circle turning-space turning-space-for-chair turning-rectangles circle-under-basins "
      "dressing-space "
      "own-floor doors-over-clear-floor basin-clear-floors toilet-clear-floors bath-clear-floors "
      "basin-alongside "
-     "basin-fronts basin-side-gaps basin-sides bath-clearances bath-either-way bath-any-stretches "
+     "basin-fronts basin-side-gaps basin-sides bath-either-way bath-any-stretches "
      "bath-fronts "
      "bending-at-basins counter-corners door-casings door-clear-openings door-swings elbows-at-toilets "
      "glass-door-swings kneeling-at-baths knees-at-toilets pull-travels shower-entries shower-fronts "

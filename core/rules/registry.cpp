@@ -130,6 +130,11 @@
   RULE(us_electrical, lightListedZone)            \
   RULE(us_electrical, lightWetListed)             \
   RULE(us_electrical, switchNotInWater)           \
+  RULE(ca_electrical, receptacleOffWater)         \
+  RULE(ca_electrical, basinReceptacleDistance)    \
+  RULE(ca_electrical, receptacleGfci)             \
+  RULE(ca_electrical, receptacleBehindBasin)      \
+  RULE(ca_electrical, switchOffWater)             \
   RULE(us_access, toiletCentrelineSide)           \
   RULE(us_access, toiletClearance)                \
   RULE(us_access, doorClearOpening)               \

@@ -96,6 +96,7 @@ class Zones {
       if (in.rule->book == book && in.rule->id == id) return in.rule;
     return nullptr;
   }
+  const Rule* canadian(std::string_view id) const { return rule("ca-electrical", id); }
   const Rule* electrical(std::string_view id) const { return rule("us-electrical", id); }
 
   Length ceilingOver(const WallFrame& wall, Stretch s) const {
@@ -174,6 +175,11 @@ class Zones {
     const auto up = [&](const Rule& r) { return rim + (r.sizes.empty() ? Length{} : r.sizes[0]); };
     if (const Rule* r = electrical("receptacle-off-water"))
       around(*r, limitOf(*r), noReceptacle, f, {}, up(*r), true);
+    // The Canadian text sets no height.
+    const Length ceiling = layout_.option.room.ceiling.height.value_or(kNoCeiling);
+    if (const Rule* r = canadian("receptacle-off-water"))
+      around(*r, limitOf(*r), noReceptacle, f, {}, ceiling, true);
+    if (const Rule* r = canadian("switch-off-water")) around(*r, limitOf(*r), noSwitch, f, {}, ceiling, false);
     if (const Rule* r = electrical("receptacle-off-water-2020"))
       around(*r, limitOf(*r), noReceptacle, f, rim, up(*r), false);
     if (const Rule* r = electrical("receptacle-below-rim"))
@@ -188,6 +194,11 @@ class Zones {
   }
 
   void basin(const PlacedFixture& f) {
+    if (const Rule* near = canadian("basin-receptacle-distance"))
+      for (const checks::Bowl& bowl : checks::bowlsOf(f))
+        for (const WallFrame& wall : layout_.walls)
+          for (const Stretch& s : stretchesWithin({wall.from, wall.to}, bowl.least, limitOf(*near)))
+            add(*near, basinReceptacle, f, wall, s, {}, std::nullopt);
     const Rule* reach = electrical("basin-receptacle-distance");
     if (reach == nullptr) return;
     const Rule *drop = electrical("basin-receptacle-drop"), *rise = electrical("basin-receptacle-rise");

@@ -106,4 +106,17 @@ OpenEdges openEdgesOf(const Layout& layout, const PlacedFixture& f, Length heigh
   return found;
 }
 
+std::optional<Gap> wayToWater(const Layout& layout, const PlacedWallItem& i, const PlacedFixture& water, bool& asks) {
+  const OpenEdges open = openEdgesOf(layout, water, boxHeightOf(i));
+  const Gap straight = gapBetween(widthOf(i), water.footprint);
+  asks = open.asks;
+  if (straight.distance <= kContact && open.glass.empty()) return straight;
+  std::optional<Gap> best;
+  for (const Point from : {straight.from, i.left, i.right}) {
+    const auto gap = gapInSight(from, open.edges, layout.room, open.glass);
+    if (gap && (!best || gap->distance < best->distance)) best = gap;
+  }
+  return best;
+}
+
 }  // namespace elbowroom::checks

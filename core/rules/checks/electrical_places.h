@@ -47,4 +47,10 @@ struct OpenEdges {
 };
 OpenEdges openEdgesOf(const Layout&, const PlacedFixture&, Length height);
 
+// The width of a thing on a wall, on the plan.
+inline Outline widthOf(const PlacedWallItem& i) { return {i.left, i.right}; }
+// The nearest way from it to the water of a bath or shower that no wall or fixed glass cuts; nullopt: none. `asks`:
+// there is glass whose height the plan does not state.
+std::optional<Gap> wayToWater(const Layout&, const PlacedWallItem&, const PlacedFixture& water, bool& asks);
+
 }  // namespace elbowroom::checks

@@ -16,26 +16,9 @@ Length size(const CheckInput& in, std::size_t i) {
   return in.rule != nullptr && in.rule->sizes.size() > i ? in.rule->sizes[i] : Length{};
 }
 
-Outline widthOf(const Item& i) { return {i.left, i.right}; }
-
 bool isIn(const CheckInput& in, const Item& i, const PlacedFixture& water) {
   const Vector before = kBeforeWall * in.layout.walls[static_cast<std::size_t>(i.wall)].inward;
   return gapBetween(Outline{i.left, i.right, i.right + before, i.left + before}, water.footprint).overlap;
-}
-
-// The nearest way from a receptacle to the water that no wall or fixed glass cuts; nullopt: none. `asks`:
-// there is glass whose height the plan does not state.
-std::optional<Gap> inSight(const Layout& layout, const Item& i, const PlacedFixture& water, bool& asks) {
-  const OpenEdges open = openEdgesOf(layout, water, boxHeightOf(i));
-  const Gap straight = gapBetween(widthOf(i), water.footprint);
-  asks = open.asks;
-  if (straight.distance <= kContact && open.glass.empty()) return straight;
-  std::optional<Gap> best;
-  for (const Point from : {straight.from, i.left, i.right}) {
-    const auto gap = gapInSight(from, open.edges, layout.room, open.glass);
-    if (gap && (!best || gap->distance < best->distance)) best = gap;
-  }
-  return best;
 }
 
 // NEC 2023 406.9(C) exception 2: in a room that the zone fills, the receptacle of a basin may be on the
@@ -112,7 +95,7 @@ std::vector<Measurement> offWater(const CheckInput& in, Heights heights) {
       bool asks = false;
       const Gap straight = gapBetween(widthOf(*i), water.footprint);
       const auto gap =
-          heights == Heights::all ? inSight(in.layout, *i, water, asks) : std::optional(straight);
+          heights == Heights::all ? wayToWater(in.layout, *i, water, asks) : std::optional(straight);
       const std::optional<bool> in_height = concerns(in, *i, water, heights);
       if (in_height == false) continue;
       Measurement m{.subjects = {i->item.id, water.fixture.id}};

@@ -8,6 +8,7 @@
 #include "core/rules/checks/bath_bars.h"
 #include "core/rules/checks/bath_space.h"
 #include "core/rules/checks/baths.h"
+#include "core/rules/checks/ca_electrical.h"
 #include "core/rules/checks/clear_floor.h"
 #include "core/rules/checks/curbless.h"
 #include "core/rules/checks/door_over_floor.h"
@@ -303,6 +304,12 @@ constexpr NamedMeasure kNamed[] = {
     {"cut-joists-solid", cutJoistsSolid, Gives::yesNo},
     {"stud-notches", studNotches},
     {"stud-holes", studHoles},
+    // ca_electrical.h
+    {"receptacles-far-from-water", receptaclesFarFromWater, Gives::length, "", "never nearer"},
+    {"receptacle-at-any-basin", receptacleAtAnyBasin},
+    {"receptacles-gfci-at-water", receptaclesGfciAtWater, Gives::yesNo, "", "within"},
+    {"bowls-before-receptacles", bowlsBeforeReceptacles},
+    {"switches-far-from-water", switchesFarFromWater, Gives::length, "", "on a GFCI"},
     // windows.h
     {"window-glass", windowGlass, Gives::area},
     {"window-opens", windowOpens, Gives::area},

@@ -256,6 +256,7 @@ inline Knob knobOf(const std::string& rule_id) {
       {"basin-receptacle-rise", [](Plan& p, Length above) { centreOnWall(p, 34_in + above); }},
       // Bath from 60 in along the wall; receptacle 2 3/4 in wide, lamp 6 in.
       {"receptacle-off-water", receptacleBeforeBath},
+      {"switch-off-water", receptacleBeforeBath},
       {"receptacle-off-water-2020", receptacleBeforeBath},
       {"receptacle-below-rim", receptacleBeforeBath},
       {"light-off-water", [](Plan& p, Length off) { p.options[0].on_ceiling.at(0).at.x = 57_in - off; }},
@@ -274,6 +275,7 @@ inline Knob knobOf(const std::string& rule_id) {
       {"shower-drain-size", "drain_size"},
       {"shower-outside-side", "receptor_short"},
       {"smoke-alarm-off-door", "smoke_alarm_from"},
+      {"receptacle-behind-basin", "bowl_from_wall"},
       {"joist-hole", "joist_hole"},
       {"joist-notch", "joist_notch"},
       {"joist-end-notch", "joist_end_notch"},

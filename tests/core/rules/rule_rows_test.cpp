@@ -64,7 +64,7 @@ const std::vector<Row>& rows() {
 }
 
 const std::map<std::string, std::set<std::string>> kSections{
-    {"Codes", {"us-residential", "us-uniform", "us-electrical"}},
+    {"Codes", {"us-residential", "us-uniform", "us-electrical", "ca-electrical"}},
 };
 
 TEST(RuleRows, EachLineHasItsRulesOrAReason) {

@@ -40,6 +40,22 @@ TestRoom bathInCorner() {
   return room;
 }
 
+// CSA C22.1 26-720 and 30-320(3): 1 m (39.37 in) from the same bath, to the ceiling.
+TEST(ElectricalZones, ACanadianBath) {
+  TestRoom room = bathInCorner();
+  room.plan().books = {"ca-electrical"};
+  const auto zones = electricalZones(deriveLayout(room.plan(), 0), choiceOf(room.plan()));
+  const double metre = 1000 / 25.4;
+  for (const auto kind : {ElectricalZoneKind::noReceptacle, ElectricalZoneKind::noSwitch}) {
+    ASSERT_EQ(on(zones, "n", kind).size(), 1u);
+    expectBox(on(zones, "n", kind)[0], 0, 30 + metre, 0, 96);
+    ASSERT_EQ(on(zones, "w", kind).size(), 1u);
+    expectBox(on(zones, "w", kind)[0], 60 - metre, 120, 0, 96);
+    EXPECT_TRUE(on(zones, "s", kind).empty());
+  }
+  EXPECT_EQ(on(zones, "n", ElectricalZoneKind::noReceptacle)[0].book, "ca-electrical");
+}
+
 TEST(ElectricalZones, ReceptaclesAtABath) {
   TestRoom room = bathInCorner();
   const auto zones = zonesOf(room);
