@@ -26,8 +26,8 @@ struct SnapRules {
   Length step;              // grid for free values: 1/2 in or 10 mm
 };
 
-// A fixture whose centre the cursor holds at `wanted`. Sticks to the nearest wall (its back turns to it) when
-// the kind wants a wall and the wall is within reach of its back, or within its depth of the cursor; slides
+// A fixture whose centre the cursor holds at `wanted`. Sticks to the wall the cursor is at or nearest to (its back turns
+// to it) when the kind wants a wall and the wall is within reach of its back, or within its depth of the cursor; slides
 // round corners to the next wall; snaps flush to corners and neighbours, to the wall's middle and to aligned
 // centrelines; otherwise stands free with its turn kept. When not enabled: exact position, wall kept if near.
 Snapped snapFixture(const Layout&, const Fixture& moving, Point wanted, const SnapRules&);

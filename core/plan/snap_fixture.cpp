@@ -70,7 +70,8 @@ struct Landing {
   std::size_t wall;
   AlongProblem problem;
   Length wanted;
-  Length off;  // from the cursor to the centre it would have
+  Length off;     // how far the cursor is from any place against this wall
+  Length height;  // of the cursor over the wall
 };
 
 std::optional<Landing> bestWall(const Layout& layout, const Fixture& moving, Point wanted, Length gap,
@@ -88,11 +89,15 @@ std::optional<Landing> bestWall(const Layout& layout, const Fixture& moving, Poi
     const Length s = dot(wanted - wall.from, wall.along);
     const std::optional<Length> along = snap_parts::nearestAllowed(problem, s);
     if (!along) continue;
-    const Point center = wall.at(*along) + (gap + moving.depth / 2) * wall.inward;
-    Landing landing{i, std::move(problem), s, distance(center, wanted)};
-    // In a corner the present wall keeps its fixture until the next one is nearer by more than the reach.
-    if (present && present->wall == wall.id) landing.off -= std::max(kContact, rules.reach);
-    if (!best || landing.off < best->off) best = std::move(landing);
+    // Who points nearer to a wall than half the depth means that wall: the centre of the thing cannot follow there, so
+    // what it lacks is no distance. At the end of a wall the next one would win by it.
+    const Length height = dot(wanted - wall.from, wall.inward), middle = gap + moving.depth / 2;
+    const Length beyond = height < Length{} ? -height : std::max(Length{}, height - middle);
+    Landing landing{i, std::move(problem), s, distance(Point{}, Point{beyond, abs(*along - s)}), abs(height)};
+    // In a corner the present wall keeps its fixture until the next one is clearly nearer.
+    if (present && present->wall == wall.id) landing.off -= std::max(rules.reach, moving.depth / 2);
+    if (!best || landing.off < best->off || (landing.off == best->off && landing.height < best->height))
+      best = std::move(landing);
   }
   return best;
 }

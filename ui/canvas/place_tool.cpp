@@ -62,7 +62,10 @@ void PlaceTool::move(const Pointer& pointer, bool) {
   }
   if (!session.dragging()) begin();
   if (fixture_) {
-    snapped_ = snapFixture(session.dragBaseLayout(), *fixture_, pointer.plan, context_.snapRules(pointer));
+    // Each time as fresh from the Tray: the walls it was carried past are no walls it stands at.
+    Fixture fresh = *fixture_;
+    fresh.placement = Standing{};
+    snapped_ = snapFixture(session.dragBaseLayout(), fresh, pointer.plan, context_.snapRules(pointer));
     fixture_->placement = snapped_.placement;
     carry(PutFixtures{{*fixture_}}, fixture_->id, label_);
   } else if (opening_) {

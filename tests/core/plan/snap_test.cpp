@@ -48,6 +48,40 @@ TEST(SnapFixture, ToWallsCornersAndMiddles) {
   }
 }
 
+// Fresh from the Tray in a hall bath of 60 x 96: the wall one points at, also near its end, where the centre of a deep
+// thing is nearer to the long wall's places.
+TEST(SnapFixture, WhatIsNewGoesToTheWallPointedAt) {
+  RoomMaker room(60, 96);
+  const Layout layout = room.layout();
+  Fixture toilet;
+  toilet.id = ElementId{"wc"};
+  toilet.kind = FixtureKind::toilet;
+  toilet.width = 20_in;
+  toilet.depth = 28_in;
+  toilet.placement = Standing{};
+  Fixture bath = toilet;
+  bath.kind = FixtureKind::bath;
+  bath.width = 60_in;
+  bath.depth = 30_in;
+  struct New {
+    const Fixture& thing;
+    double x, y;
+    const char* wall;
+    double along;
+  };
+  const New cases[] = {
+      {toilet, 20, 3, "n", 20}, {toilet, 41, 2, "n", 41}, {toilet, 5, 3, "n", 10},   {toilet, 3, 5, "w", 86},
+      {toilet, 57, 20, "e", 20}, {toilet, 44, 94, "s", 16}, {toilet, 12, 11, "n", 12}, {toilet, 11, 12, "w", 84},
+      {bath, 15, 4, "n", 30},   {bath, 52, 6, "n", 30},   {bath, 5, 40, "w", 56},     {bath, 20, 92, "s", 30},
+  };
+  for (const New& c : cases) {
+    const Snapped s = snapFixture(layout, c.thing, room.at(c.x, c.y), SnapRules{true, 0.5_in, 0.5_in});
+    ASSERT_TRUE(std::holds_alternative<OnWall>(s.placement)) << c.x << " " << c.y;
+    EXPECT_EQ(onWall(s).wall.text, c.wall) << c.x << " " << c.y;
+    EXPECT_NEAR(onWall(s).along.inches(), c.along, 0.51) << c.x << " " << c.y;
+  }
+}
+
 TEST(SnapFixture, StepsAreCountedFromTheNearerCorner) {
   RoomMaker room(96.3, 60);
   Fixture& cab = room.fixture("cab", FixtureKind::cabinet, "n", 30, 18, 14);
