@@ -3,8 +3,10 @@
 #include <algorithm>
 
 #include "core/base/length_text.h"
+#include "core/file/compare.h"
 #include "core/file/report_json.h"
 #include "core/file/report_rules.h"
+#include "core/file/report_words.h"
 #include "core/plan/catalogue.h"
 #include "core/rules/added_book.h"
 #include "core/rules/text_rules.h"
@@ -75,19 +77,6 @@ std::string doorText(const DoorFigures& door, const Option& option, Unit unit) {
   return text;
 }
 
-// As findings print it: never flattering.
-std::string flooredText(Length measured, Unit unit) {
-  return lengthText(std::get<Length>(words::rounded(measured, unit, words::Toward::lower)), unit);
-}
-
-std::string turningText(const TurningFigures& turning, Unit unit) {
-  std::string text = flooredText(2 * turning.with_knees.radius, unit);
-  if (turning.knee_space_used)
-    text +=
-        fmt::format(" with knee space ({} on the bare floor)", flooredText(2 * turning.largest.radius, unit));
-  return text;
-}
-
 // Columns as wide as their widest cell; the last one ragged. Cells count code points, not bytes.
 std::string tableOf(const std::vector<std::vector<std::string>>& rows) {
   const auto widthOf = [](const std::string& s) {
@@ -110,15 +99,6 @@ std::string tableOf(const std::vector<std::vector<std::string>>& rows) {
   return text;
 }
 
-bool tellsWishes(const Report& report) { return wishCounts(report) != WishCounts{}; }
-
-std::string wishesInBrief(const Report& report) {
-  const WishCounts n = wishCounts(report);
-  return tellsWishes(report) ? fmt::format("{} in, {} wanted, {} out, {} undecided", n.in_plan, n.wanted, n.left_out,
-                                           n.undecided)
-                             : "not told";
-}
-
 // One line per stand, the reasons of what is left out with it.
 std::string wishesText(const Layout& layout, const Report& report) {
   if (!tellsWishes(report)) return {};
@@ -138,15 +118,6 @@ std::string wishesText(const Layout& layout, const Report& report) {
     if (!points.empty()) text += fmt::format("  {}: {}.\n", title, points);
   }
   return text;
-}
-
-std::string doorsInBrief(const Figures& figures, Unit unit) {
-  std::string text;
-  for (const DoorFigures& door : figures.doors) {
-    if (!text.empty()) text += "; ";
-    text += fmt::format("{} {} {}", door.id.text, labelOf(door.action), lengthText(door.clear_opening, unit));
-  }
-  return text.empty() ? "none" : text;
 }
 
 }  // namespace
@@ -199,40 +170,23 @@ std::string measureText(const Layout& layout, const Figures& figures, const std:
 }
 
 std::string compareText(const Plan& plan, const BookChoice& choice) {
-  std::vector<std::vector<std::string>> rows{
-      {""},      {"Short, required"}, {"Short, advised"}, {"Short, craft"},   {"Not stated"},
-      {"Close"}, {"Clear"},           {"Free floor"},     {"Turning circle"}, {"Doors"},
-      {"Wish list"}};
-  std::string shortfalls;
-  for (std::size_t i = 0; i < plan.options.size(); ++i) {
-    const Layout layout = deriveLayout(plan, i);
-    const Report report = check(layout, choice);
-    const Tally tally = tallyOf(report);
-    const std::vector<std::string> cells{layout.option.name,
-                                         std::to_string(tally.shortOf(Level::required)),
-                                         std::to_string(tally.shortOf(Level::advised)),
-                                         std::to_string(tally.shortOf(Level::craft)),
-                                         std::to_string(tally.unknown),
-                                         std::to_string(tally.close),
-                                         std::to_string(tally.clear),
-                                         areaText(report.figures.free_floor, plan.unit),
-                                         turningText(report.figures.turning, plan.unit),
-                                         doorsInBrief(report.figures, plan.unit),
-                                         wishesInBrief(report)};
-    for (std::size_t row = 0; row < rows.size(); ++row) rows[row].push_back(cells[row]);
-    shortfalls += fmt::format("\nShort in \"{}\"\n", layout.option.name);
-    bool any = false;
-    for (const Finding& f : report.findings) {
-      if (f.outcome != Outcome::shortfall) continue;
-      any = true;
-      shortfalls += fmt::format("  {} ({}, {})\n", textOf(f, layout.option, plan.unit).headline,
-                                keyOf(f.level), f.book);
-    }
-    if (!any) shortfalls += "  nothing\n";
+  const Comparison all = compareOptions(plan, choice);
+  std::vector<std::vector<std::string>> rows{{""}};
+  for (const std::string& option : all.options) rows.front().push_back(option);
+  for (const CompareLine& line : all.figures) {
+    rows.push_back({line.label});
+    for (const CompareCell& cell : line.cells) rows.back().push_back(cell.text);
   }
-  return fmt::format("{}, {}\n\n", plan.title.empty() ? "Plan without a title" : plan.title,
-                     countText(static_cast<int>(plan.options.size()), "option", "options")) +
-         tableOf(rows) + shortfalls + cautions();
+  std::string text = fmt::format("{}, {}\n\n", plan.title.empty() ? "Plan without a title" : plan.title,
+                                 countText(static_cast<int>(plan.options.size()), "option", "options")) +
+                     tableOf(rows) + "\nShort in at least one option\n";
+  for (const CompareLine& line : all.shortfalls) {
+    text += fmt::format("  {} ({}, {})\n", line.label, keyOf(*line.level), line.book);
+    for (std::size_t i = 0; i < line.cells.size(); ++i)
+      text += fmt::format("    {}: {}\n", all.options[i], line.cells[i].text);
+  }
+  if (all.shortfalls.empty()) text += "  nothing\n";
+  return text + cautions();
 }
 
 std::string booksText(const std::vector<std::string>& only) {

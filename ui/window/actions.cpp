@@ -133,6 +133,8 @@ void Actions::roomMenu() {
     fillBooks();
     refresh();
   });
+  add(menu, tr("Options si&de by side…"), QKeySequence("Ctrl+Shift+O"),
+      tr("Figures of all options beside each other, and what is short in any of them"), [this] { window_.openComparison(); });
   add(menu, tr("&People…"), QKeySequence("Ctrl+Shift+P"),
       tr("Who uses the room: names, heights, children by age, wheelchairs"), [this] { window_.openPeople(); });
   chair_ = add(menu, tr("Somebody uses a &wheelchair"), {}, tr("Adds a wheelchair user, 26 x 48 in, to the people of this plan"),

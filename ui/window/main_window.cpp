@@ -15,6 +15,7 @@
 #include "ui/books/book_shelf.h"
 #include "ui/books/books_window.h"
 #include "ui/canvas/plan_canvas.h"
+#include "ui/compare/compare_window.h"
 #include "ui/options/option_bar.h"
 #include "ui/particulars/particulars.h"
 #include "ui/people/people_dialog.h"
@@ -264,6 +265,13 @@ void MainWindow::openSheets() {
   sheets_->show();
   sheets_->raise();
   sheets_->activateWindow();
+}
+
+void MainWindow::openComparison() {
+  if (!comparison_) comparison_ = new CompareWindow(session_, this);
+  comparison_->show();
+  comparison_->raise();
+  comparison_->activateWindow();
 }
 
 void MainWindow::openBooks() {

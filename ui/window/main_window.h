@@ -16,6 +16,7 @@ namespace elbowroom::ui {
 class Actions;
 class BookShelf;
 class BooksWindow;
+class CompareWindow;
 class FileFlow;
 class HintLine;
 class PlanCanvas;
@@ -35,6 +36,7 @@ class MainWindow : public QMainWindow {
   void openSheets();
   void openBooks();
   void openPeople();
+  void openComparison();
   BookShelf& shelf() { return *shelf_; }
   // Offers the recovered copy inline, when there is one.
   void offerRecovery();
@@ -79,6 +81,7 @@ class MainWindow : public QMainWindow {
   SheetsDialog* sheets_ = nullptr;
   BookShelf* shelf_ = nullptr;
   BooksWindow* books_ = nullptr;
+  CompareWindow* comparison_ = nullptr;
 };
 
 }  // namespace elbowroom::ui
