@@ -41,8 +41,10 @@ Length elbowBreadth(const Person& person) {
 Length kneelingDepth(const Person& person) { return person.stature.scaled(0.352); }
 Length kneelingDepthToesTucked(const Person& person) { return person.stature.scaled(0.277); }
 Length bendingDepth(const Person& person) {
-  return person.chair ? person.chair->length + kChairToes : 20_in;
+  return person.chair ? person.chair->length : 20_in;
 }
+
+Length toesAhead() { return kChairToes; }
 
 Length standingDepth() { return 18_in; }
 Length standingWidth() { return 26.3_in; }
@@ -60,6 +62,23 @@ Person ofStature(Length stature) {
 Person medianWoman() { return ofStature(64_in); }
 Person tallMan() { return ofStature(73.6_in); }
 Chair usualChair() { return {26_in, 48_in, {}}; }
+
+std::vector<Person> withChair(std::vector<Person> people, const std::string& name) {
+  const auto seated = [](const Person& p) { return p.chair.has_value(); };
+  const auto named = [&](const Person& p) { return p.name == name; };
+  if (std::any_of(people.begin(), people.end(), seated)) {
+    std::erase_if(people, [&](const Person& p) { return seated(p) && named(p); });
+    for (Person& p : people) p.chair.reset();
+    return people;
+  }
+  auto who = std::find_if(people.begin(), people.end(), named);
+  if (who == people.end()) {
+    who = people.insert(people.end(), ofStature(66_in));
+    who->name = name;
+  }
+  who->chair = usualChair();
+  return people;
+}
 
 std::string namesOf(const std::vector<const Person*>& people) {
   std::string names;

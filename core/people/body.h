@@ -38,7 +38,7 @@ Length elbowBreadth(const Person&);    // 26.3 in, 95 % man, computed: breadth d
 Length kneelingDepth(const Person&);   // feet flat, 0.352 S, computed by a model (shank and 3/4 of the foot)
 Length kneelingDepthToesTucked(const Person&);  // 0.277 S, computed
 Length bendingDepth(const Person&);    // 20 in to wash the face (supplyht.com article 92491); a wheelchair's
-                                       // stated length and 6 in of toes
+                                       // stated length, which goes to the toes
 // Floor a person takes standing at a basin: 18 in deep (washing hands), elbow to elbow wide.
 Length standingDepth();  // 18 in, supplyht.com article 92491
 Length standingWidth();  // 26.3 in, 95 % man
@@ -50,7 +50,12 @@ inline bool kneels(const Person& p) { return !p.child && !p.chair; }
 // Stand-ins where a plan names nobody: the table's median woman (S 64.0 in) and 95 % man (S 73.6 in).
 Person medianWoman();
 Person tallMan();
-Chair usualChair();  // 26 x 48 in (1991 ADA Standards A4.2.4 and Figure A3), where nobody measured one
+Chair usualChair();  // 26 x 48 in: 42 in and 6 in of toes (1991 ADA Standards A4.2.4 and Figure A3), where nobody
+                     // measured one
+Length toesAhead();  // 6 in: so far before the knees the toes are (same figure)
+// The people with somebody in a usual wheelchair among them: the one of this name, else a new person, 66 in tall. Where
+// somebody uses one already, without: such a person of this name goes, the others stay and their chairs go.
+std::vector<Person> withChair(std::vector<Person> people, const std::string& name);
 std::string namesOf(const std::vector<const Person*>&);  // "Ada", "Ada and Ben", "Ada, Ben and Cy"
 
 }  // namespace elbowroom

@@ -54,7 +54,7 @@ struct SetBookSetting { std::string book, key, value; };  // whole plan; empty v
 struct ChangeRule { RuleChange change; };
 struct SetTolerance { std::optional<Length> site_tolerance; };  // whole plan
 // Whole plan. `renamed`: old name -> new; what is set to somebody's height, in all options, follows (empty: is set
-// to nobody's any more).
+// to nobody's any more). What was set to somebody who goes is set to nobody's, also where somebody else takes the name.
 struct SetPeople {
   std::vector<Person> people;
   std::map<std::string, std::string> renamed = {};

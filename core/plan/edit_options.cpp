@@ -1,5 +1,9 @@
 #include "core/plan/edit_parts.h"
 
+#include <algorithm>
+#include <map>
+#include <string>
+
 namespace elbowroom::edit {
 
 Refusal change(Plan& plan, std::size_t, const AddOption& c) {
@@ -48,11 +52,18 @@ Refusal change(Plan& plan, std::size_t, const SetTolerance& c) {
 }
 
 Refusal change(Plan& plan, std::size_t, const SetPeople& c) {
+  std::map<std::string, std::string> renamed = c.renamed;
+  for (const Person& was : plan.people) {
+    const auto stays = std::any_of(c.people.begin(), c.people.end(), [&](const Person& p) { return p.name == was.name; });
+    const auto taken = std::any_of(c.renamed.begin(), c.renamed.end(), [&](const auto& r) {
+      return r.second == was.name && r.first != was.name;
+    });
+    if (!stays || taken) renamed.try_emplace(was.name);
+  }
   plan.people = c.people;
-  if (c.renamed.empty()) return {};
   for (Option& option : plan.options)
     for (WallItem& item : option.on_walls)
-      if (const auto it = c.renamed.find(item.person); it != c.renamed.end()) item.person = it->second;
+      if (const auto it = renamed.find(item.person); it != renamed.end()) item.person = it->second;
   return {};
 }
 

@@ -203,6 +203,42 @@ TEST_F(PeopleTest, TheStripSaysThatNobodyIsNamedAndOpensTheWindow) {
   EXPECT_TRUE(nobody->isVisible());
 }
 
+// The menu's tick: who was named by hand stays when it goes, with what is set to them.
+TEST_F(PeopleTest, UntickingTheWheelchairKeepsWhoWasNamed) {
+  Plan plan = hallBath();
+  plan.people = {person("Vi", 66_in, false, Chair{27_in, 45_in}), person("Ada", 64_in)};
+  use(std::move(plan));
+  QAction* tick = nullptr;
+  for (QAction* action : window->findChildren<QAction*>())
+    if (action->text().remove('&') == "Somebody uses a wheelchair") tick = action;
+  ASSERT_TRUE(tick);
+  EXPECT_TRUE(tick->isChecked());
+  tick->trigger();
+  EXPECT_EQ(session().plan().people, (std::vector<Person>{person("Vi", 66_in), person("Ada", 64_in)}));
+  EXPECT_FALSE(tick->isChecked());
+  tick->trigger();
+  ASSERT_EQ(session().plan().people.size(), 3u);
+  EXPECT_EQ(session().plan().people[2].name, "Wheelchair user");
+  tick->trigger();
+  EXPECT_EQ(session().plan().people.size(), 2u);
+  session().undo(), session().undo(), session().undo();
+  EXPECT_EQ(session().plan().people[0].chair, (Chair{27_in, 45_in}));
+}
+
+// Which heights the growth charts list and which lie between two of them is said where one chooses.
+TEST_F(PeopleTest, AHeightBetweenTwoOfTheChartsSaysSo) {
+  open();
+  click(named<QPushButton>("add"));
+  click(box("A child"));
+  auto* age = named<QComboBox>("Height by age");
+  for (int at = 1; at < age->count(); ++at) {
+    const int years = age->itemData(at).toInt();
+    const QString tip = age->itemData(at, Qt::ToolTipRole).toString();
+    EXPECT_EQ(tip.contains("Halfway"), years == 7 || years == 9 || years == 11) << years;
+  }
+  EXPECT_TRUE(age->toolTip().contains("7, 9, 11 years")) << age->toolTip().toStdString();
+}
+
 TEST_F(PeopleTest, EverythingInItHasAName) {
   open();
   click(named<QPushButton>("add"));

@@ -128,10 +128,18 @@ QWidget* PeopleDialog::buildForm() {
   child_ = form_->addMark(tr("A child"));
   age_ = new QComboBox(form_);
   age_->addItem(tr("not by age"), 0);
-  for (int years = kYoungestListed; years <= kOldestListed; ++years)
+  QStringList between;
+  for (int years = kYoungestListed; years <= kOldestListed; ++years) {
     age_->addItem(tr("%1 years: %2").arg(years).arg(lengthWords(*statureAtAge(years), unit)), years);
-  age_->setToolTip(tr("The median of boys and girls in the CDC growth charts of 2000 (7, 9 and 11 years: halfway between "
-                      "their neighbours). Half of all children are taller: measure when you can."));
+    if (!listedAge(years)) between << QString::number(years);
+    age_->setItemData(age_->count() - 1,
+                      listedAge(years) ? tr("The median of boys and girls in the CDC growth charts of 2000")
+                                       : tr("Halfway between the medians of the years before and after"),
+                      Qt::ToolTipRole);
+  }
+  age_->setToolTip(tr("The median of boys and girls in the CDC growth charts of 2000 (halfway between their neighbours at "
+                      "%1 years). Half of all children are taller: measure when you can.")
+                       .arg(between.join(tr(", "))));
   form_->addField(tr("Height by age"), age_);
   chair_ = form_->addMark(tr("Uses a wheelchair"));
   chair_width_ = form_->addLength(tr("Chair, width"));
@@ -300,12 +308,10 @@ void PeopleDialog::accept() {
                     tr("How tall is %1? Eyes, elbows and reach follow from the height.").arg(name));
   }
   SetPeople edit;
-  for (const Person& person : session_.plan().people) edit.renamed[person.name] = "";
   for (const Draft& draft : drafts_) {
     edit.people.push_back(draft.person);
-    if (draft.was) edit.renamed[*draft.was] = draft.person.name;
+    if (draft.was && *draft.was != draft.person.name) edit.renamed[*draft.was] = draft.person.name;
   }
-  std::erase_if(edit.renamed, [](const auto& each) { return each.first == each.second; });
   if (!session_.perform(std::move(edit), tr("Name the people"))) {
     problem_->setText(session_.lastError());
     problem_->show();

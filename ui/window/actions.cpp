@@ -137,17 +137,10 @@ void Actions::roomMenu() {
       tr("Figures of all options beside each other, and what is short in any of them"), [this] { window_.openComparison(); });
   add(menu, tr("&People…"), QKeySequence("Ctrl+Shift+P"),
       tr("Who uses the room: names, heights, children by age, wheelchairs"), [this] { window_.openPeople(); });
-  chair_ = add(menu, tr("Somebody uses a &wheelchair"), {}, tr("Adds a wheelchair user, 26 x 48 in, to the people of this plan"),
+  chair_ = add(menu, tr("Somebody uses a &wheelchair"), {}, tr("Adds a wheelchair user, 26 x 48 in, to the people of this plan; off, nobody of them uses one"),
                [this] {
-                 auto people = session_.plan().people;
-                 if (!std::erase_if(people, [](const Person& person) { return person.chair.has_value(); })) {
-                   Person person;
-                   person.name = tr("Wheelchair user").toStdString();
-                   person.stature = Length::fromInches(66);
-                   person.chair = usualChair();
-                   people.push_back(std::move(person));
-                 }
-                 session_.perform(SetPeople{people}, tr("Choose people"));
+                 session_.perform(SetPeople{withChair(session_.plan().people, tr("Wheelchair user").toStdString())},
+                                  tr("Choose people"));
                });
   chair_->setCheckable(true);
 }

@@ -133,8 +133,10 @@ std::vector<Measurement> bendingAtBasins(const CheckInput& in) {
   if (people.empty()) return {};
   return aheadOfEach(in, isBasin, [&](Measurement& m, const PlacedFixture& f) {
     holdAgainst(m, people, [&](const Person& p) {
-      const bool rolls_under = p.chair && f.fixture.knee_space;
-      return bendingDepth(p) - (rolls_under ? f.fixture.knee_space->depth : Length{});
+      if (!p.chair || !f.fixture.knee_space) return bendingDepth(p);
+      // Measured to the toes, so the toes are what goes under, and they go as far as the knees behind them do.
+      const Length with_knees = f.fixture.knee_space->depth + toesAhead();
+      return bendingDepth(p) - std::min(f.fixture.knee_space->toe.value_or(with_knees), with_knees);
     });
   });
 }

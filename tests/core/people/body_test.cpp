@@ -78,12 +78,34 @@ TEST(Body, RatiosAgainstTheMeasuredMedians) {
 
 // ADA 1991 Figure A3: 42 in and 6 in of toes make the 48 in of the clear floor space; 26 in wide.
 TEST(Body, AWheelchairTakesItsOwnFloor) {
-  EXPECT_EQ(bendingDepth(seated(26, 42)), 48_in);
-  EXPECT_EQ(elbowBreadth(seated(28, 42)), 28_in);
-  EXPECT_EQ(reachUp(seated(26, 42)), 48_in);
-  EXPECT_FALSE(kneels(seated(26, 42)));
+  EXPECT_EQ(bendingDepth(seated(26, 48)), 48_in) << "the toes are counted once";
+  EXPECT_EQ(usualChair().length - toesAhead(), 42_in);
+  EXPECT_EQ(elbowBreadth(seated(28, 48)), 28_in);
+  EXPECT_EQ(reachUp(seated(26, 48)), 48_in);
+  EXPECT_FALSE(kneels(seated(26, 48)));
   EXPECT_FALSE(kneels(tall(40, true)));
   EXPECT_TRUE(kneels(tall(64)));
+}
+
+// Ticked and unticked in the menu: nobody who was named by hand goes.
+TEST(Body, SomebodyUsesAWheelchair) {
+  const auto named = [](const char* name, Length stature, std::optional<Chair> chair = {}) {
+    Person p;
+    p.name = name;
+    p.stature = stature;
+    p.chair = std::move(chair);
+    return p;
+  };
+  const std::vector<Person> ada{named("Ada", 66_in)};
+  const auto on = withChair(ada, "Guest");
+  ASSERT_EQ(on.size(), 2u);
+  EXPECT_EQ(on[0], ada[0]);
+  EXPECT_EQ(on[1], named("Guest", 66_in, usualChair()));
+  EXPECT_EQ(withChair(on, "Guest"), ada);
+  const std::vector<Person> both{named("Ada", 66_in, Chair{27_in, 45_in, {}}), named("Guest", 66_in, usualChair())};
+  EXPECT_EQ(withChair(both, "Guest"), ada);
+  // A standing person of that name gets the chair: names are unique.
+  EXPECT_EQ(withChair({named("Guest", 70_in)}, "Guest"), (std::vector<Person>{named("Guest", 70_in, usualChair())}));
 }
 
 TEST(Body, StandingFloor) {

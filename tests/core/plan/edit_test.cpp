@@ -342,7 +342,9 @@ TEST(WholePlan, WhatIsSetToSomebodyFollowsTheNameInAllOptions) {
   plan = *two;
   // Names change places, and one who goes takes nothing along.
   const Plan swapped = *applied(plan, SetPeople{{person("Ben", 66_in), person("Ada", 74_in)}, {{"Ada", "Ben"}, {"Ben", "Ada"}}});
-  const Plan gone = *applied(plan, SetPeople{{person("Ada", 66_in)}, {{"Ben", {}}}});
+  const Plan gone = *applied(plan, SetPeople{{person("Ada", 66_in)}});
+  const Plan heir = *applied(plan, SetPeople{{person("Ben", 66_in)}, {{"Ada", "Ben"}}});
+  const Plan let_go = *applied(plan, SetPeople{plan.people, {{"Ben", {}}}});
   const auto of = [](const Plan& p, std::size_t option, const char* id) {
     return findWallItem(p.options[option], {id})->person;
   };
@@ -352,7 +354,10 @@ TEST(WholePlan, WhatIsSetToSomebodyFollowsTheNameInAllOptions) {
     EXPECT_EQ(of(swapped, option, "for"), "");
     EXPECT_EQ(of(gone, option, "forBen"), "");
     EXPECT_EQ(of(gone, option, "forAda"), "Ada");
-    EXPECT_EQ(of(gone, option, "forGuest"), "Guest");
+    EXPECT_EQ(of(gone, option, "forGuest"), "Guest") << "never was one of the people";
+    EXPECT_EQ(of(heir, option, "forAda"), "Ben");
+    EXPECT_EQ(of(heir, option, "forBen"), "") << "somebody else took the name";
+    EXPECT_EQ(of(let_go, option, "forBen"), "");
   }
 }
 

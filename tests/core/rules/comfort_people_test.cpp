@@ -117,16 +117,25 @@ TEST(ComfortPeople, KneesBeforeTheToilet) {
   EXPECT_EQ(room.findings(kBook, "toilet-knees")[0].detail, "fits-not:Ben");
 }
 
-// 42 in of wheelchair and 6 in of toes (1991 ADA Standards A4.2.4); what goes under the basin counts.
+// 48 in of wheelchair, the 6 in of toes among them (1991 ADA Standards A4.2.4); what goes under the basin counts: the
+// toes, 6 in before the knees, where they find as much space.
 TEST(ComfortPeople, AWheelchairAtTheBasin) {
   TestRoom room(120, 18 + 40);
   Fixture& basin = room.add("b", FixtureKind::basin, "n", 60, 20, 18);
   name(room, "Cy", 66);
   EXPECT_TRUE(met(room.outcome(kBook, "basin-bend")));
-  room.plan().people[0].chair = Chair{in(26), in(42), {}};
+  room.plan().people[0].chair = Chair{in(26), in(48), {}};
   EXPECT_NEAR(room.shortBy(kBook, "basin-bend"), 8, 1e-6);
   basin.knee_space = KneeSpace{in(27), in(11), {}};
   EXPECT_TRUE(met(room.outcome(kBook, "basin-bend")));
+  const auto needed = [&] {
+    return std::get<Length>(*room.findings(kBook, "basin-bend").at(0).limit).inches();
+  };
+  EXPECT_NEAR(needed(), 48 - 11 - 6, 1e-6);
+  basin.knee_space->toe = in(14);
+  EXPECT_NEAR(needed(), 48 - 14, 1e-6) << "the toes find less";
+  basin.knee_space->toe = in(25);
+  EXPECT_NEAR(needed(), 48 - 11 - 6, 1e-6) << "the knees find no more";
 }
 
 }  // namespace
