@@ -24,6 +24,8 @@ constexpr std::array kFacts{
              "Is the heating cable in the floor protected against earth faults (GFCI)?"},
     FactInfo{"circuit_serves", room, "", word, "Circuit of the receptacles serves",
              "What does the circuit of this room's receptacles serve?", "", "bathroom-receptacles this-bathroom more"},
+    FactInfo{"floor_fall", room, "", amount, "Fall of the floor",
+             "How steep is the steepest part of the floor outside the shower?", "%"},
     FactInfo{"floor_build_up", room, "", length, "Floor built up by",
              "How far is the floor outside the shower built up?"},
     // wall
@@ -159,6 +161,12 @@ constexpr std::array kFacts{
              "Does this shower take the place of a bath?"},
     FactInfo{"bowl_from_wall", fixture, "basin vanity", length, "Bowl's inside edge to the wall",
              "How far is the inside edge of its bowl from the wall behind it?"},
+    FactInfo{"seat_from_entry", fixture, "shower", length, "Seat to the entry",
+             "How far is its seat from the side one enters by?"},
+    FactInfo{"seat_from_wall", fixture, "shower", length, "Seat to the wall behind it",
+             "How far is the rear edge of its seat from the wall behind the seat?"},
+    FactInfo{"cabinet_removable", fixture, "vanity", yesNo, "Cabinet can be taken out",
+             "Can the cabinet be taken out without moving the basin, with floor and walls finished behind it?"},
     FactInfo{"blocking", fixture, "basin vanity bench", yesNo, "Blocking behind it",
              "Is there blocking between the studs where it hangs?"},
     // on walls

@@ -24,7 +24,7 @@ constexpr ReadsLine kTable[] = {
      "room-air-by-floor room-air-by-volume slip-resistant-floor stock-leaves stud-holes stud-notches "
      "window-opens "
      "high-half high-quarter "
-     "openings-under-ceiling smoke-alarms-from-doors wish-natural-light wish-sliding-door"},
+     "openings-under-ceiling smoke-alarms-from-doors floor-falls room-spans room-lengths wish-natural-light wish-sliding-door"},
     {kI,
      "items-apart items-off-openings items-under-ceiling items-within-walls hook-heights "
      "switch-heights receptacle-circuits "
@@ -39,7 +39,7 @@ constexpr ReadsLine kTable[] = {
      "seat-leaves-side "
      "shower-areas shower-curbs shower-discs shower-discs-or-large shower-door-widths shower-doors-outward "
      "shower-falls shower-openings shower-seat-depths shower-seat-heights shower-short-sides "
-     "shower-discs-up shower-areas-up shower-outside-sides shower-outside-areas "
+     "shower-seats-from-entry shower-seats-from-wall shower-discs-up shower-areas-up shower-outside-sides shower-outside-areas "
      "shower-water-limits "
      "sides-above-curbs trap-drops wall-finishes-above-drain wish-curbless wish-glass-below-ceiling "
      "pump-circuits "

@@ -211,6 +211,14 @@
   RULE(us_access, showerBarFromWall)              \
   RULE(us_access, showerSeatDepth)                \
   RULE(us_access, routeWidth)                     \
+  RULE(us_access, floorFall)                      \
+  RULE(us_access, doorClearOpeningDeep)           \
+  RULE(us_access, showerSeatFromEntry)            \
+  RULE(us_access, showerSeatFromWall)             \
+  RULE(us_access, showerRollInBars)               \
+  RULE(us_access, showerControlBar)               \
+  RULE(us_access, basinClearFloorStrict)          \
+  RULE(us_access, basinClearFloor1991)            \
   RULE(us_access_2017, turningSpace)              \
   RULE(us_access_2017, turningSpaceExisting)      \
   RULE(us_access_2017, toiletCentrelineSide)      \
@@ -250,6 +258,7 @@
   RULE(us_adaptable, toiletWallsBacked)           \
   RULE(us_adaptable, bathWallBacked)              \
   RULE(us_adaptable, grabBarHeight)               \
+  RULE(us_adaptable, basinRimHeight)              \
   RULE(ca_access, doorClearOpening)               \
   RULE(ca_access, roomSpan)                       \
   RULE(ca_access, turningSpace)                   \
@@ -273,6 +282,7 @@
   RULE(uk_access, toiletCentrelineSide)           \
   RULE(uk_access, toiletProjection)               \
   RULE(uk_access, toiletSeatHeight)               \
+  RULE(uk_access, roomLength)                     \
   RULE(de_access, toiletClearFloor)               \
   RULE(de_access, basinClearFloor)                \
   RULE(de_access, bathClearFloor)                 \

@@ -113,6 +113,7 @@ constexpr std::array kDetails{
         "Taken as far apart as the sides allow, with basins 15 inches across, the smallest usual size."},
     DetailEntry{"alcove", "Shut in at both sides for so long that the wider space is asked for."},
     DetailEntry{"knee-space-counted", "The free space for knees and toes under it counts."},
+    DetailEntry{"cabinet-taken-out", "Counted with the cabinet under it taken out, as deep as the toes must find room then."},
     DetailEntry{"basin-head-on", "Measured head on, with knees under the basin."},
     DetailEntry{"bath-head-on", "Measured for coming head on to the bath."},
     DetailEntry{"vanity-beside-toilet",

@@ -11,35 +11,27 @@ namespace elbowroom::checks {
 namespace {
 using namespace literals;
 
-// The footprint less the strip of this depth at its front.
-Outline behindFront(const PlacedFixture& f, Length strip) {
-  const Length most = f.fixture.depth - strip;
-  const auto reach = [&](Point p) { return dot(p - f.back_center, f.facing); };
-  Outline kept;
-  for (std::size_t i = 0; i < f.footprint.size(); ++i) {
-    const Point a = f.footprint[i], b = f.footprint[(i + 1) % f.footprint.size()];
-    const Length ra = reach(a), rb = reach(b);
-    if (ra <= most) kept.push_back(a);
-    if ((ra < most && rb > most) || (ra > most && rb < most)) {
-      const double share = static_cast<double>((most - ra).nm()) / static_cast<double>((rb - ra).nm());
-      kept.push_back({a.x + (b.x - a.x).scaled(share), a.y + (b.y - a.y).scaled(share)});
-    }
+// Of the distances between a wall and what wall stands across from it the one that is better than all others.
+template <typename Better>
+std::vector<Measurement> spanWhere(const CheckInput& in, Better better) {
+  std::optional<Measurement> best;
+  for (const WallFrame& wall : in.layout.walls) {
+    const Ahead ahead = aheadOf({wall.from, wall.to}, wall.inward, in.layout, {});
+    if (best && !better(ahead.distance, std::get<Length>(*best->measured))) continue;
+    best = Measurement{.subjects = {wall.id},
+                       .measured = ahead.distance,
+                       .places = {lineFrom(ahead.at - ahead.distance * wall.inward, ahead.at)}};
   }
-  return kept;
+  return best ? std::vector{*best} : std::vector<Measurement>{};
 }
 
 }  // namespace
 
 std::vector<Measurement> roomSpans(const CheckInput& in) {
-  std::optional<Measurement> least;
-  for (const WallFrame& wall : in.layout.walls) {
-    const Ahead ahead = aheadOf({wall.from, wall.to}, wall.inward, in.layout, {});
-    if (least && ahead.distance >= std::get<Length>(*least->measured)) continue;
-    least = Measurement{.subjects = {wall.id},
-                        .measured = ahead.distance,
-                        .places = {lineFrom(ahead.at - ahead.distance * wall.inward, ahead.at)}};
-  }
-  return least ? std::vector{*least} : std::vector<Measurement>{};
+  return spanWhere(in, [](Length a, Length b) { return a < b; });
+}
+std::vector<Measurement> roomLengths(const CheckInput& in) {
+  return spanWhere(in, [](Length a, Length b) { return a > b; });
 }
 
 std::vector<Measurement> circleUnderBasins(const CheckInput& in) {

@@ -80,6 +80,15 @@ std::vector<Measurement> endBars(const CheckInput& in, bool head) {
   });
 }
 
+bool hasSideBar(const CheckInput& in, const PlacedFixture& f, Hand hand) {
+  return std::any_of(in.layout.on_walls.begin(), in.layout.on_walls.end(), [&](const PlacedWallItem& i) {
+    if (!counts(i) || !alongWall(i)) return false;
+    const Spot spot = spotOf(in.layout, f, i);
+    return spot.on == (hand == Hand::left ? Spot::On::left : Spot::On::right) &&
+           abs(spot.left()) <= f.fixture.width / 2 + kFlush && spot.out_from <= reachFromWall(in.layout, f);
+  });
+}
+
 // Controls that belong to a fixture.
 template <typename Wanted, typename Make>
 std::vector<Measurement> perControl(const CheckInput& in, Wanted wanted, Make make) {
@@ -280,6 +289,43 @@ std::vector<Measurement> rollInBarsFromWalls(const CheckInput& in) {
       m.measured = *farthest;
       found.push_back(std::move(m));
     }
+  }
+  return found;
+}
+
+std::vector<Measurement> rollInWallsWithBars(const CheckInput& in) {
+  std::vector<Measurement> found;
+  if (in.layout.room.empty()) return found;
+  for (const PlacedFixture& f : in.layout.fixtures) {
+    if (!counts(f) || !isShower(f) || f.wall < 0 || kindOf(in.layout, f) != ShowerKind::rollIn) continue;
+    const std::optional<Hand> seat = seatSide(f);
+    const bool seat_behind = wordOf(f.fixture.facts, "seat_side") == "back";
+    int walls = seat_behind ? 0 : 1, barred = seat_behind || barsBehind(in.layout, f).empty() ? 0 : 1;
+    for (const Hand hand : {Hand::left, Hand::right}) {
+      if (seat == hand || !wallBeside(in.layout, f, hand, f.fixture.width / 2 + kFlush)) continue;
+      ++walls;
+      if (hasSideBar(in, f, hand)) ++barred;
+    }
+    if (barred == 0) continue;
+    found.push_back({.subjects = {f.fixture.id},
+                     .measured = Count{barred},
+                     .places = {pointAt(f.center), {Place::Kind::zone, f.footprint}},
+                     .limit = Count{walls}});
+  }
+  return found;
+}
+
+std::vector<Measurement> transferControlBars(const CheckInput& in) {
+  std::vector<Measurement> found;
+  for (const PlacedFixture& f : in.layout.fixtures) {
+    if (!counts(f) || !showerOf(in, true)(f)) continue;
+    const std::optional<Hand> control = controlSide(in.layout, f);
+    const bool left = hasSideBar(in, f, Hand::left), right = hasSideBar(in, f, Hand::right);
+    if (!control || !(left || right || !barsBehind(in.layout, f).empty())) continue;
+    found.push_back({.subjects = {f.fixture.id},
+                     .measured = *control == Hand::left ? left : right,
+                     .places = {*control == Hand::left ? lineFrom(f.left_side.a, f.left_side.b)
+                                                       : lineFrom(f.right_side.a, f.right_side.b)}});
   }
   return found;
 }

@@ -41,4 +41,10 @@ std::vector<Measurement> transferBackBars(const CheckInput&);
 // the seat nothing is asked.
 std::vector<Measurement> rollInBarsFromWalls(const CheckInput&);
 
+// Walls of roll-in showers that have a bar along them, of those that have any: a count. Limit: the wall behind and those
+// beside it, without the one of a seat. Yes: there is a bar on the wall of a transfer shower's control; of those with
+// any bar, where the plan says which wall that is.
+std::vector<Measurement> rollInWallsWithBars(const CheckInput&);
+std::vector<Measurement> transferControlBars(const CheckInput&);
+
 }  // namespace elbowroom::checks

@@ -51,8 +51,11 @@ Measurement whole(const CheckInput& in, const PlacedFixture& bath) {
     const Length left_of_middle = dot(o.center - bath.center, leftOf(bath));
     return control && is_lavatory(o) && (*control == Hand::left) == (left_of_middle > Length{});
   };
-  const Obstacles all =
-      obstaclesWhere(layout, [&](const PlacedFixture& o) { return &o != &bath && !at_control(o); });
+  const auto taken_out = [&](const PlacedFixture& o) {
+    return sizeOf(in, 1) > Length{} && yesNo(o.fixture.facts, "cabinet_removable") == true && standsBefore(o, zone);
+  };
+  const Obstacles all = obstaclesWhere(
+      layout, [&](const PlacedFixture& o) { return &o != &bath && !at_control(o) && !taken_out(o); });
   const Room room = roomFor(layout, all, zone);
   if (!control && room.lacks() > Length{}) {
     const Obstacles but_basins =

@@ -9,6 +9,7 @@ namespace elbowroom::checks {
 // less. A basin with knee space may stand in the half at the control end (2010 ADA Standards 607.2); the control
 // end is where the plan puts the bath's control, spout or head. A bath with a permanent seat at its head end
 // needs the floor sizes[0] past that end.
+// With a sizes[1], a cabinet under a basin that can be taken out (fact cabinet_removable) is no obstacle.
 std::vector<Measurement> bathClearances(const CheckInput&);
 // Floor before sizes[0] of its length from the control end, with nothing in it (A117.1 Type B option B).
 // Unmeasured without a control.

@@ -84,10 +84,18 @@ const Obstacles& blocksAround(const CheckInput& in, const PlacedFixture& f) {
   });
 }
 
-// The best place before a fixture, its knee and toe space counted.
-const Stand& bestStandAt(const CheckInput& in, const PlacedFixture& f, Length width, Length deep) {
-  return in.memo.once("best stand", {indexOf(in.layout, f), width.nm(), deep.nm()}, [&] {
-    const Length under = countedUnder(f);
+// How far under its front the floor counts: knee and toe space, up to `most` if that is given; `without_cabinet` where
+// there is none and the cabinet can be taken out.
+Length underFront(const PlacedFixture& f, Length without_cabinet, Length most) {
+  const Length under = countedUnder(f);
+  if (under <= Length{} && yesNo(f.fixture.facts, "cabinet_removable") == true)
+    return std::min(without_cabinet, f.fixture.depth);
+  return most > Length{} ? std::min(under, most) : under;
+}
+
+// The best place before a fixture, the floor under it counted so far.
+const Stand& bestStandAt(const CheckInput& in, const PlacedFixture& f, Length width, Length deep, Length under) {
+  return in.memo.once("best stand", {indexOf(in.layout, f), width.nm(), deep.nm(), under.nm()}, [&] {
     return bestStand(in.layout, blocksAround(in, f), f.front_center - under * f.facing, leftOf(f), f.facing,
                      width, deep);
   });
@@ -99,11 +107,11 @@ std::vector<Measurement> clearFloors(const CheckInput& in, Wanted wanted) {
   if (in.layout.room.empty()) return found;
   for (const PlacedFixture& f : in.layout.fixtures) {
     if (!counts(f) || !wanted(f)) continue;
-    const Length under = countedUnder(f);
+    const Length under = underFront(f, sizeOf(in, 3), sizeOf(in, 4));
     const Stand& stand =
-        bestStandAt(in, f, in.rule->sizes.empty() ? limitOf(in) : sizeOf(in, 0), limitOf(in));
+        bestStandAt(in, f, in.rule->sizes.empty() ? limitOf(in) : sizeOf(in, 0), limitOf(in), under);
     Measurement m = measuredIn(in.layout, stand.zone, stand.room, f.fixture.id);
-    if (under > Length{}) m.detail = "knee-space-counted";
+    if (under > Length{}) m.detail = countedUnder(f) > Length{} ? "knee-space-counted" : "cabinet-taken-out";
     widenInAlcove(in, stand, sizeOf(in, 1), sizeOf(in, 2), m);
     found.push_back(std::move(m));
   }
@@ -150,7 +158,7 @@ std::vector<Measurement> basinAlongside(const CheckInput& in) {
     widenInAlcove(in, beside, sizeOf(in, 3), sizeOf(in, 4), m);
     const Length under = countedUnder(f);
     if (beside.room.lacks() > Length{} && under > Length{} && in.rule->sizes.size() > 2) {
-      const Stand& ahead = bestStandAt(in, f, sizeOf(in, 1), sizeOf(in, 2));
+      const Stand& ahead = bestStandAt(in, f, sizeOf(in, 1), sizeOf(in, 2), countedUnder(f));
       if (ahead.room.lacks() < beside.room.lacks()) {
         m = measuredIn(in.layout, ahead.zone, ahead.room, f.fixture.id);
         m.detail = "basin-head-on";
@@ -166,14 +174,18 @@ std::vector<Measurement> toiletFrontStrips(const CheckInput& in) {
   if (in.layout.room.empty()) return found;
   for (const PlacedFixture& f : in.layout.fixtures) {
     if (!counts(f) || f.fixture.kind != FixtureKind::toilet) continue;
-    const Obstacles& others = thingsAround(in, f);
+    Obstacles others = thingsAround(in, f);
+    for (std::size_t k = 0; k < others.outlines.size() && sizeOf(in, 3) > Length{}; ++k) {
+      const PlacedFixture& o = in.layout.fixtures[static_cast<std::size_t>(others.fixture[k])];
+      if (isBasin(o)) others.outlines[k] = behindFront(o, o.wall == f.wall ? sizeOf(in, 4) : sizeOf(in, 3));
+    }
     std::optional<std::pair<Zone, Room>> best;
     for (const auto& [left, right] : {std::pair{0, 1}, {1, 0}}) {
       const Zone zone{
           f.front_center, leftOf(f), f.facing, sizeOf(in, std::size_t(left)), sizeOf(in, std::size_t(right)),
           limitOf(in)};
       Room room = roomFor(in.layout, others, zone);
-      if (in.rule != nullptr && in.rule->sizes.size() > 2 && room.deep.distance > Length{}) {
+      if (sizeOf(in, 2) > Length{} && room.deep.distance > Length{}) {
         const Segment front{zone.corner(zone.to_left, {}), zone.corner(-zone.to_right, {})};
         room.deep.distance = aheadToDoors(in.layout, front, zone.out, room.deep.distance);
         room.deep_lacks = std::max(Length{}, zone.deep - room.deep.distance);

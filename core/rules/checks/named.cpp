@@ -121,12 +121,12 @@ constexpr NamedMeasure kNamed[] = {
     {"door-manoeuvring", doorManoeuvring, Gives::length, {}, "depth of a push from the front"},
     {"door-nibs", doorNibs},
     // clear_floor.h
-    {"basin-clear-floors", basinClearFloors, Gives::length, {}, "width?, depth of an alcove?, width in an alcove?"},
+    {"basin-clear-floors", basinClearFloors, Gives::length, {}, "width?, depth of an alcove?, width in an alcove?, under a removable cabinet?, most under a basin?"},
     {"toilet-clear-floors", toiletClearFloors, Gives::length, {}, "width?, depth of an alcove?, width in an alcove?"},
     {"bath-clear-floors", bathClearFloors, Gives::length, {}, "width?, depth of an alcove?, width in an alcove?"},
     {"basin-alongside", basinAlongside, Gives::length, {},
      "width, width head on?, depth head on?, depth of an alcove?, width in an alcove?"},
-    {"toilet-front-strips", toiletFrontStrips, Gives::length, {}, "to one side, to the other, anything: up to doors?"},
+    {"toilet-front-strips", toiletFrontStrips, Gives::length, {}, "to one side, to the other, anything: up to doors?, of a basin's front?, of one on the same wall?"},
     // door_over_floor.h
     {"doors-over-clear-floor", doorsOverClearFloor, Gives::yesNo, {}, "width beyond the swing?, length beyond it?"},
     // toilet_space.h
@@ -143,7 +143,7 @@ constexpr NamedMeasure kNamed[] = {
     {"compartment-widths", compartmentWidths},
     {"compartment-depths", compartmentDepths, Gives::length, {}, "depth with a toilet that hangs on the wall"},
     // bath_space.h
-    {"bath-clearances", bathClearances, Gives::length, {}, "past a built-in seat"},
+    {"bath-clearances", bathClearances, Gives::length, {}, "past a built-in seat, anything: without removable cabinets?"},
     {"bath-stretches", bathStretches, Gives::length, {}, "length from the control end"},
     {"bath-any-stretches", bathAnyStretches, Gives::length, {}, "length"},
     {"bath-either-way", bathEitherWay, Gives::length, {}, "depth head on, length that stays clear"},
@@ -160,6 +160,7 @@ constexpr NamedMeasure kNamed[] = {
     {"shower-floors-before", showerFloorsBefore, Gives::length, {}, "length from the control wall"},
     // access_room.h
     {"room-spans", roomSpans},
+    {"room-lengths", roomLengths},
     {"circle-under-basins", circleUnderBasins, Gives::length, {}, "depth of knee space that counts, T across?, along?, its bar?, its base?, its chamfer?, T across?, along?, "
      "its bar?, its base?, its chamfer?, T across?, along?, its bar?, its base?, its chamfer?"},
     {"turning-rectangles", turningRectangles, Gives::yesNo, {}, "length, width"},
@@ -183,6 +184,9 @@ constexpr NamedMeasure kNamed[] = {
     {"doors-unlock", doorsUnlock, Gives::yesNo},
     {"smoke-alarms-from-doors", smokeAlarmsFromDoors},
     {"hot-on-the-left", hotOnTheLeft, Gives::yesNo},
+    {"shower-seats-from-entry", showerSeatsFromEntry},
+    {"shower-seats-from-wall", showerSeatsFromWall},
+    {"floor-falls", floorFalls, Gives::amount, "%"},
     // wall_items.h
     {"towel-bar-heights", towelBarHeights},
     {"hook-heights", hookHeights},
@@ -245,6 +249,8 @@ constexpr NamedMeasure kNamed[] = {
     {"controls-from-seats", controlsFromSeats},
     {"transfer-back-bars", transferBackBars},
     {"roll-in-bars-from-walls", rollInBarsFromWalls},
+    {"roll-in-walls-with-bars", rollInWallsWithBars, Gives::count},
+    {"transfer-control-bars", transferControlBars, Gives::yesNo},
     // seated_reach.h
     {"mirror-bottoms-over-basins", mirrorBottomsOverBasins},
     {"mirror-bottoms-elsewhere", mirrorBottomsElsewhere},

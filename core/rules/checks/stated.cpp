@@ -44,6 +44,14 @@ bool hasKnees(const PlacedFixture& f) { return isBasin(f) && f.fixture.knee_spac
 bool everyDoor(const PlacedOpening&) { return true; }
 bool hasLeaf(const PlacedOpening& o) { return o.opening.action != DoorAction::cased; }
 
+std::vector<Measurement> ofShowerSeats(const CheckInput& in, const char* fact) {
+  const auto seated = [](const PlacedFixture& f) {
+    return isShower(f) && (lengthOf(f.fixture.facts, "seat_depth") || yesNo(f.fixture.facts, "fold_down_seat") ||
+                           wordOf(f.fixture.facts, "seat_side"));
+  };
+  return ofFixtures(in, fact, seated, [&](const PlacedFixture& f) { return lengthOf(f.fixture.facts, fact); });
+}
+
 }  // namespace
 
 std::vector<Measurement> basinHeights(const CheckInput& in) {
@@ -55,13 +63,18 @@ std::vector<Measurement> toiletSeatHeights(const CheckInput& in) {
                     [](const PlacedFixture& f) { return lengthOf(f.fixture.facts, "seat_height"); });
 }
 
-std::vector<Measurement> showerSeatHeights(const CheckInput& in) {
-  const auto seated = [](const PlacedFixture& f) {
-    return isShower(f) && (lengthOf(f.fixture.facts, "seat_depth") || yesNo(f.fixture.facts, "fold_down_seat") ||
-                           wordOf(f.fixture.facts, "seat_side"));
-  };
-  return ofFixtures(in, "seat_height", seated,
-                    [](const PlacedFixture& f) { return lengthOf(f.fixture.facts, "seat_height"); });
+std::vector<Measurement> showerSeatHeights(const CheckInput& in) { return ofShowerSeats(in, "seat_height"); }
+std::vector<Measurement> showerSeatsFromEntry(const CheckInput& in) { return ofShowerSeats(in, "seat_from_entry"); }
+std::vector<Measurement> showerSeatsFromWall(const CheckInput& in) { return ofShowerSeats(in, "seat_from_wall"); }
+
+std::vector<Measurement> floorFalls(const CheckInput& in) {
+  if (in.layout.room.empty()) return {};
+  Measurement m{.subjects = {}, .places = {pointAt(centroidOf(in.layout.room))}};
+  if (const auto fall = amountOf(in.layout.option.room.facts, "floor_fall"))
+    m.measured = *fall;
+  else
+    m.fact = "floor_fall";
+  return {m};
 }
 
 std::vector<Measurement> basinProjections(const CheckInput& in) {

@@ -10,6 +10,11 @@ namespace elbowroom::checks {
 std::vector<Measurement> basinHeights(const CheckInput&);
 std::vector<Measurement> toiletSeatHeights(const CheckInput&);
 std::vector<Measurement> showerSeatHeights(const CheckInput&);
+// From that seat to the entry, and from its rear edge to the wall behind it; lengths.
+std::vector<Measurement> showerSeatsFromEntry(const CheckInput&);
+std::vector<Measurement> showerSeatsFromWall(const CheckInput&);
+// Steepest fall of the floor outside showers (room's fact floor_fall), an amount in per cent.
+std::vector<Measurement> floorFalls(const CheckInput&);
 // Length: wall to the front of each basin.
 std::vector<Measurement> basinProjections(const CheckInput&);
 // Lengths under each basin: clear height, depth at knee level, depth at the floor (the toes; as counted when the

@@ -93,6 +93,22 @@ Length countedUnder(const PlacedFixture& f) {
   return std::max(Length{}, f.fixture.depth - reaches);
 }
 
+Outline behindFront(const PlacedFixture& f, Length strip) {
+  const Length most = f.fixture.depth - strip;
+  const auto reach = [&](Point p) { return dot(p - f.back_center, f.facing); };
+  Outline kept;
+  for (std::size_t i = 0; i < f.footprint.size(); ++i) {
+    const Point a = f.footprint[i], b = f.footprint[(i + 1) % f.footprint.size()];
+    const Length ra = reach(a), rb = reach(b);
+    if (ra <= most) kept.push_back(a);
+    if ((ra < most && rb > most) || (ra > most && rb < most)) {
+      const double share = static_cast<double>((most - ra).nm()) / static_cast<double>((rb - ra).nm());
+      kept.push_back({a.x + (b.x - a.x).scaled(share), a.y + (b.y - a.y).scaled(share)});
+    }
+  }
+  return kept;
+}
+
 Length sizeOf(const CheckInput& in, std::size_t index) {
   return in.rule != nullptr && index < in.rule->sizes.size() ? in.rule->sizes[index] : Length{};
 }

@@ -42,6 +42,8 @@ Obstacles blocksWhere(const Layout& layout, Keep keep) {
 }
 // How far knee and toe space lets the clear floor reach in under the front (2010 ADA Standards 306).
 Length countedUnder(const PlacedFixture&);
+// The footprint less the strip of this depth at its front.
+Outline behindFront(const PlacedFixture&, Length strip);
 // A parameter of the asking rule (Rule::sizes); 0 when it has none there.
 Length sizeOf(const CheckInput&, std::size_t index);
 

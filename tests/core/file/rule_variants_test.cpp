@@ -101,6 +101,11 @@ std::vector<Plan> plansNear(const Plan& quiet) {
     add([&](Option& o) {
       for (Opening& opening : o.openings) opening.width = opening.width + by;
     });
+    add([&](Option& o) {
+      for (Opening& opening : o.openings)
+        for (auto& [key, value] : opening.facts)
+          if (Length* figure = std::get_if<Length>(&value)) *figure = *figure + by;
+    });
     add([&](Option& o) {  // the north wall
       o.room.walls.at(0).from.y = o.room.walls.at(0).from.y + by;
       o.room.walls.at(1).from.y = o.room.walls.at(1).from.y + by;

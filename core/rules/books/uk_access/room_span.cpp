@@ -19,7 +19,15 @@ Rule roomSpan() {
                  .read_at = "cae.org.uk, corner WC"},
       .grade = Grade::verifiedSecondHand,
       .why = "A room of 2200 by 1500 mm holds toilet, basin and a wheelchair.",
-      .variants = {{.setting = "dwelling", .value = "m4-1", .off = true},
+      .variants = {{.setting = "room",
+                    .value = "enlarged",
+                    .limit = 2000_mm,
+                    .source =
+                        Source{.document = "Approved Document M",
+                               .edition = "volume 2",
+                               .section = "",
+                               .read_at = "dolphinsolutions.co.uk, enlarged unisex WC of 2200 by 2000 mm"}},
+                   {.setting = "dwelling", .value = "m4-1", .off = true},
                    {.setting = "dwelling", .value = "m4-2", .off = true},
                    {.setting = "dwelling", .value = "m4-3", .off = true}},
   };

@@ -20,7 +20,7 @@ Rule toiletAccessZone() {
       .grade = Grade::verifiedSecondHand,
       .why = "A wheelchair comes before the seat and a little beside it.",
       .limit_words = "1100 mm deep, from 350 mm on one side of the centreline to 1000 mm on the other",
-      .sizes = {350_mm, 1000_mm},
+      .sizes = {350_mm, 1000_mm, Length{}, 200_mm, 300_mm},
       .variants = {{.setting = "dwelling", .value = "m4-1", .off = true},
                    {.setting = "dwelling", .value = "m4-3", .off = true},
                    {.setting = "dwelling", .value = "other", .off = true}},

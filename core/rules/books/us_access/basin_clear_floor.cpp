@@ -4,7 +4,9 @@ namespace elbowroom::us_access {
 
 using namespace literals;
 
-// Knee and toe space counts (305.4). The space need not be centred on the basin.
+// Knee and toe space counts (305.4). The space need not be centred on the basin. In a dwelling a cabinet may
+// stand there that can be taken out (606.2 exception 3): then the 17 in of toe space count that must be there
+// without it (306.2.3).
 Rule basinClearFloor() {
   return {
       .id = "basin-clear-floor",
@@ -21,7 +23,9 @@ Rule basinClearFloor() {
       .grade = Grade::verified,
       .why = "A wheelchair rolls up to the basin from the front, with knees under it.",
       .limit_words = "30 in wide (36 in between walls) and 48 in deep",
-      .sizes = {30_in, 24_in, 36_in},
+      .sizes = {30_in, 24_in, 36_in, 17_in},
+      .variants = {{.setting = "unit", .value = "other", .off = true},
+                   {.setting = "edition", .value = "1991", .off = true}},
   };
 }
 

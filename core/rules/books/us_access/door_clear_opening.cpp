@@ -4,6 +4,7 @@ namespace elbowroom::us_access {
 
 using namespace literals;
 
+// In alterations the stop at the latch side may stand 5/8 in into it.
 Rule doorClearOpening() {
   return {
       .id = "door-clear-opening",
@@ -19,6 +20,13 @@ Rule doorClearOpening() {
                  .read_at = "ada.gov text of the standards"},
       .grade = Grade::verified,
       .why = "A wheelchair or a walker passes, with hands on the wheels.",
+      .variants = {{.setting = "work",
+                    .value = "alteration",
+                    .limit = 31.375_in,
+                    .source = Source{.document = "2010 ADA Standards",
+                                     .edition = "",
+                                     .section = "404.2.3 exception 1",
+                                     .read_at = "ada.gov text of the standards"}}},
   };
 }
 

@@ -4,6 +4,7 @@ namespace elbowroom::us_access {
 
 using namespace literals;
 
+// 3/4 in where there is one already or it is altered, if both its edges are beveled at 1:2.
 Rule doorThreshold() {
   return {
       .id = "door-threshold",
@@ -19,6 +20,7 @@ Rule doorThreshold() {
                  .read_at = "ada.gov text of the standards"},
       .grade = Grade::verified,
       .why = "Small front wheels stop at anything higher.",
+      .variants = {{.setting = "work", .value = "alteration", .limit = 0.75_in}},
   };
 }
 

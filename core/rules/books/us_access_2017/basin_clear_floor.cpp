@@ -20,7 +20,7 @@ Rule basinClearFloor() {
       .grade = Grade::verifiedSecondHand,
       .why = "A wheelchair rolls up to the basin from the front, with knees under it.",
       .limit_words = "30 in wide (36 in between walls) and 52 in deep (48 in existing buildings)",
-      .sizes = {30_in, 24_in, 36_in},
+      .sizes = {30_in, 24_in, 36_in, 17_in},
       .variants = {{.setting = "building", .value = "existing", .limit = 48_in}},
   };
 }

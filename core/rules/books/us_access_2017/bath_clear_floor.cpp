@@ -19,7 +19,7 @@ Rule bathClearFloor() {
                  .read_at = "extract of the 2017 standard made by others"},
       .grade = Grade::verifiedSecondHand,
       .why = "A wheelchair comes alongside, and one moves over onto the edge or a seat.",
-      .sizes = {12_in},
+      .sizes = {12_in, 1_in},
   };
 }
 
