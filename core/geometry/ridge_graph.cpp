@@ -100,6 +100,14 @@ RidgeEdge ridgeBetween(Site p, Site q, Vec from, Vec to) {
   return edge;
 }
 
+// Whether free floor lies at a side of the segment, which nothing crosses. A slit too narrow to pass is none.
+bool boundsFloor(const Kernel& kernel, const GridSegment& segment) {
+  const Vec a = toInches(segment.a), b = toInches(segment.b);
+  const Vec middle = 0.5 * (a + b), d = b - a;
+  const Vec aside = (2 * kNoFloor / norm(d)) * Vec{-d.y, d.x};
+  return kernel.isFree(middle + aside) || kernel.isFree(middle - aside);
+}
+
 }  // namespace
 
 double RidgeEdge::distanceToSite(int which, Vec p) const {
@@ -114,7 +122,9 @@ double RidgeEdge::radius(Vec p) const { return std::min(distanceToSite(0, p), di
 RidgeGraph ridgesOf(const Kernel& kernel) {
   RidgeGraph graph;
   if (!kernel.has_floor) return graph;
-  const std::vector<GridSegment> segments = nodedSegments(kernel);
+  // What only divides one solid from another, or lies within one, is nearest to no free floor.
+  std::vector<GridSegment> segments = nodedSegments(kernel);
+  std::erase_if(segments, [&](const GridSegment& s) { return !boundsFloor(kernel, s); });
   Diagram diagram;
   boost::polygon::construct_voronoi(segments.begin(), segments.end(), &diagram);
   std::vector<int> node_of(diagram.vertices().size(), -1);

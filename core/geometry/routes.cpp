@@ -7,6 +7,7 @@
 
 #include "core/geometry/free_floor_kernel.h"
 #include "core/geometry/ridge_graph.h"
+#include "core/geometry/widest_ways.h"
 
 namespace elbowroom {
 
@@ -55,8 +56,8 @@ double topOfQuadratic(Function f, double from, double to) {
 // The ridges with stops for every given point.
 class Ways {
  public:
-  explicit Ways(const floor_kernel::Kernel& kernel)
-      : kernel_(kernel), graph_(ridgesOf(kernel)), stops_(graph_.edges.size()) {}
+  Ways(const floor_kernel::Kernel& kernel, const RidgeGraph& graph)
+      : kernel_(kernel), graph_(graph), nodes_(graph.nodes), stops_(graph.edges.size()) {}
 
   // Nodes at which a free disc contains p. Shrinking such a disc while sliding it towards p keeps it free and
   // keeps p inside, so the point itself never limits the width.
@@ -71,9 +72,9 @@ class Ways {
       value = kernel_.valueAt(p);
       if (!(value.f > 0)) return nodes;
     }
-    const int vertices = vertex_count();
+    const int vertices = static_cast<int>(graph_.nodes.size());
     for (int i = 0; i < vertices; ++i)
-      if (norm(graph_.nodes[i].at - p) <= graph_.nodes[i].f) nodes.push_back(i);
+      if (norm(nodes_[i].at - p) <= nodes_[i].f) nodes.push_back(i);
     attachInsideEdges(p, nodes);
     attachUphill(p, value, nodes);
     return nodes;
@@ -82,7 +83,7 @@ class Ways {
   // Widest way from any of the sources to every node.
   std::vector<Pinch> widest(const std::vector<int>& sources) const {
     const std::vector<std::vector<Link>> links = allLinks();
-    std::vector<Pinch> best(graph_.nodes.size());
+    std::vector<Pinch> best(nodes_.size());
     using Entry = std::pair<double, int>;
     std::priority_queue<Entry> queue;
     const auto offer = [&](int node, Pinch pinch) {
@@ -90,7 +91,7 @@ class Ways {
       best[node] = pinch;
       queue.push({pinch.radius, node});
     };
-    for (const int i : sources) offer(i, {graph_.nodes[i].f, graph_.nodes[i].at});
+    for (const int i : sources) offer(i, {nodes_[i].f, nodes_[i].at});
     while (!queue.empty()) {
       const auto [radius, node] = queue.top();
       queue.pop();
@@ -102,14 +103,11 @@ class Ways {
   }
 
  private:
-  int vertex_count() const { return vertices_ < 0 ? static_cast<int>(graph_.nodes.size()) : vertices_; }
-
   int addStop(std::size_t e, double s) {
-    if (vertices_ < 0) vertices_ = static_cast<int>(graph_.nodes.size());
     const RidgeEdge& edge = graph_.edges[e];
     const Vec at = edge.at(s);
-    graph_.nodes.push_back({at, edge.radius(at)});
-    const int node = static_cast<int>(graph_.nodes.size()) - 1;
+    nodes_.push_back({at, edge.radius(at)});
+    const int node = static_cast<int>(nodes_.size()) - 1;
     stops_[e].push_back({s, node});
     return node;
   }
@@ -118,7 +116,7 @@ class Ways {
   void attachInsideEdges(Vec p, std::vector<int>& nodes) {
     for (std::size_t e = 0; e < graph_.edges.size(); ++e) {
       const RidgeEdge& edge = graph_.edges[e];
-      const RidgeNode &from = graph_.nodes[edge.from], &to = graph_.nodes[edge.to];
+      const RidgeNode &from = nodes_[edge.from], &to = nodes_[edge.to];
       const double longest = 2 * norm(to.at - from.at) + std::fabs(to.f - from.f);
       if (norm(from.at - p) - from.f > 2 * longest) continue;
       // Against a point site |c - site|^2 - |c - p|^2 is linear in c, so at most quadratic in s; between two
@@ -180,7 +178,7 @@ class Ways {
   }
 
   Pinch between(const RidgeEdge& edge, Stop a, Stop b) const {
-    const RidgeNode &from = graph_.nodes[a.node], &to = graph_.nodes[b.node];
+    const RidgeNode &from = nodes_[a.node], &to = nodes_[b.node];
     Pinch pinch = from.f < to.f ? Pinch{from.f, from.at} : Pinch{to.f, to.at};
     if (edge.even) return {pinch.radius, 0.5 * (from.at + to.at)};
     if (edge.saddle && edge.saddle->s >= std::fmin(a.s, b.s) && edge.saddle->s <= std::fmax(a.s, b.s) &&
@@ -191,7 +189,7 @@ class Ways {
   }
 
   std::vector<std::vector<Link>> allLinks() const {
-    std::vector<std::vector<Link>> links(graph_.nodes.size());
+    std::vector<std::vector<Link>> links(nodes_.size());
     std::vector<Stop> row;
     for (std::size_t e = 0; e < graph_.edges.size(); ++e) {
       const RidgeEdge& edge = graph_.edges[e];
@@ -210,9 +208,9 @@ class Ways {
   }
 
   const floor_kernel::Kernel& kernel_;
-  RidgeGraph graph_;
+  const RidgeGraph& graph_;
+  std::vector<RidgeNode> nodes_;  // of the diagram itself, then the stops
   std::vector<std::vector<Stop>> stops_;
-  int vertices_ = -1;  // nodes of the diagram itself, before stops were added
 };
 
 // The two boundary points that pinch at `at`, measured on the raw outlines: the nearest one, and the nearest
@@ -251,12 +249,22 @@ Route routeThrough(const floor_kernel::Kernel& kernel, Pinch pinch) {
 
 }  // namespace
 
-std::vector<Route> widestRoutes(const Outline& room, const std::vector<Outline>& obstacles, Point start,
-                                const std::vector<Point>& targets) {
+struct WidestWays::Floor {
+  floor_kernel::Kernel kernel;
+  RidgeGraph ridges;
+
+  Floor(const Outline& room, const std::vector<Outline>& obstacles)
+      : kernel(room, obstacles), ridges(ridgesOf(kernel)) {}
+};
+
+WidestWays::WidestWays(const Outline& room, const std::vector<Outline>& obstacles)
+    : floor_(std::make_shared<const Floor>(room, obstacles)) {}
+
+std::vector<Route> WidestWays::from(Point start, const std::vector<Point>& targets) const {
   std::vector<Route> routes(targets.size());
-  const floor_kernel::Kernel kernel(room, obstacles);
+  const floor_kernel::Kernel& kernel = floor_->kernel;
   if (!kernel.has_floor || targets.empty()) return routes;
-  Ways ways(kernel);
+  Ways ways(kernel, floor_->ridges);
   const std::vector<int> sources = ways.attach(start);
   std::vector<std::vector<int>> ends;
   for (const Point& target : targets) ends.push_back(ways.attach(target));
@@ -268,6 +276,11 @@ std::vector<Route> widestRoutes(const Outline& room, const std::vector<Outline>&
     if (best.radius > 0) routes[i] = routeThrough(kernel, best);
   }
   return routes;
+}
+
+std::vector<Route> widestRoutes(const Outline& room, const std::vector<Outline>& obstacles, Point start,
+                                const std::vector<Point>& targets) {
+  return WidestWays(room, obstacles).from(start, targets);
 }
 
 }  // namespace elbowroom

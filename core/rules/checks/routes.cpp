@@ -1,9 +1,9 @@
 #include "core/rules/checks/routes.h"
 
 #include <algorithm>
+#include <utility>
 
 #include "core/geometry/confinement.h"
-#include "core/geometry/routes.h"
 #include "core/rules/check.h"
 #include "core/rules/checks/common.h"
 #include "core/rules/checks/shared_searches.h"
@@ -46,22 +46,21 @@ struct Narrow {
 };
 
 // The place may be as narrow as `least` where it is short and the way is as wide as the limit before and behind.
-void allowOnce(const Layout& layout, Point start, const Narrow& narrow, Length limit, Length least,
+void allowOnce(const CheckInput& in, Point start, const Narrow& narrow, Length limit, Length least,
                Length most_long, std::vector<Measurement>& found) {
   if (narrow.route.width > limit - kMetTolerance || narrow.route.width <= least - kMetTolerance) return;
-  const Throat throat = throatOf(layout, narrow.route, limit);
+  const Throat throat = throatOf(in.layout, narrow.route, limit);
   if (throat.length >= most_long + kMetTolerance) return;
-  const auto widths = [&](Point from, const std::vector<Point>& to) {
-    return widestRoutes(layout.room, layout.solid_outlines, from, to);
-  };
   const auto wide = [&](const Route& r) { return r.width > limit - kMetTolerance; };
-  const std::vector<Route> to_it = widths(start, {throat.one, throat.other}),
-                           from_one = widths(throat.one, narrow.targets),
-                           from_other = widths(throat.other, narrow.targets);
-  for (std::size_t i = 0; i < narrow.of.size(); ++i) {
-    if (!(wide(to_it[0]) && wide(from_other[i])) && !(wide(to_it[1]) && wide(from_one[i]))) continue;
-    found[narrow.of[i]].limit = least;
-    found[narrow.of[i]].detail = "way-narrow-once";
+  const std::vector<Route> to_it = sharedWaysFrom(in, start, {throat.one, throat.other});
+  for (const auto& [before, behind] : {std::pair{to_it[0], throat.other}, {to_it[1], throat.one}}) {
+    if (!wide(before)) continue;
+    const std::vector<Route> on = sharedWaysFrom(in, behind, narrow.targets);
+    for (std::size_t i = 0; i < narrow.of.size(); ++i) {
+      if (!wide(on[i])) continue;
+      found[narrow.of[i]].limit = least;
+      found[narrow.of[i]].detail = "way-narrow-once";
+    }
   }
 }
 
@@ -107,7 +106,7 @@ std::vector<Measurement> widthsOf(const CheckInput& in, Length limit, Length lea
     found.push_back(std::move(m));
   }
   if (least > Length{})
-    for (const Narrow& n : narrows) allowOnce(in.layout, ends->start, n, limit, least, most_long, found);
+    for (const Narrow& n : narrows) allowOnce(in, ends->start, n, limit, least, most_long, found);
   return found;
 }
 

@@ -1,12 +1,14 @@
 #include "core/rules/checks/shared_searches.h"
 
+#include "core/geometry/widest_ways.h"
 #include "core/rules/straight_ways.h"
 
 namespace elbowroom::checks {
 
 namespace {
 
-std::vector<Route> widestToGoals(const Layout& layout) {
+std::vector<Route> widestToGoals(const CheckInput& in) {
+  const Layout& layout = in.layout;
   const std::optional<RouteEnds> ends = routeEnds(layout);
   std::vector<std::size_t> goals;
   std::vector<Point> targets;
@@ -15,13 +17,19 @@ std::vector<Route> widestToGoals(const Layout& layout) {
     goals.push_back(i);
     targets.push_back(ends->targets[i]);
   }
-  const std::vector<Route> found = widestRoutes(layout.room, layout.solid_outlines, ends->start, targets);
+  const std::vector<Route> found = sharedWaysFrom(in, ends->start, targets);
   std::vector<Route> routes(layout.solid.size());
   for (std::size_t i = 0; i < goals.size(); ++i) routes[goals[i]] = found[i];
   return routes;
 }
 
 }  // namespace
+
+std::vector<Route> sharedWaysFrom(const CheckInput& in, Point start, const std::vector<Point>& targets) {
+  const Layout& layout = in.layout;
+  return in.memo.once("ways", {}, [&] { return WidestWays(layout.room, layout.solid_outlines); })
+      .from(start, targets);
+}
 
 const std::vector<MirrorOrder>& sharedMirrorOrders(const CheckInput& in) {
   return in.memo.once("mirror orders", {}, [&] { return mirrorOrders(in.layout); });
@@ -45,7 +53,7 @@ std::optional<Way> sharedWay(const CheckInput& in, std::size_t which, Length eno
       "straight ways", {}, [&] { return straightWays(in.layout, in.figures.turning.largest.center); });
   if (which >= straight.size()) return std::nullopt;
   if (straight[which].width >= enough) return Way{straight[which], true};
-  const std::vector<Route>& widest = in.memo.once("widest ways", {}, [&] { return widestToGoals(in.layout); });
+  const std::vector<Route>& widest = in.memo.once("widest ways", {}, [&] { return widestToGoals(in); });
   return Way{widest[which], false};
 }
 
