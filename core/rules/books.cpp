@@ -19,7 +19,7 @@ std::vector<Book> builtInBooks() {
          "State or city amendment",
          {{"none", "None"},
           {"massachusetts", "Massachusetts"},
-          {"california", "California, new dwelling, bathroom on the entry level"},
+          {"california", "California, new entry-level bathroom"},
           {"minnesota", "Minnesota, from memory"},
           {"chicago", "Chicago"}}}}},
       {"us-uniform", "US uniform plumbing code", "Uniform Plumbing Code, mostly western US states",

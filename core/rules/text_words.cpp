@@ -60,6 +60,8 @@ struct DetailEntry {
   std::string_view key, sentence;
 };
 constexpr std::array kDetails{
+    DetailEntry{"nearer-if-no-place", "It is nearer than that, which is enough where no place farther off is practicable."},
+    DetailEntry{"nearer-on-gfci", "It is nearer than that, which is enough where a GFCI protects it."},
     DetailEntry{"receptor-may-do",
                 "Where it takes the place of a bath, a receptor of 30 by 60 inches overall is enough: state "
                 "that it does."},

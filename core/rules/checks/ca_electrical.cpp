@@ -10,13 +10,18 @@ namespace {
 using Item = PlacedWallItem;
 
 // As near as `least` on a condition that the plan states as a yes or no.
-void orNearerIf(Measurement& m, Length distance, Length limit, Length least, std::optional<bool> allowed,
-                const char* fact) {
-  if (allowed == true && distance < limit) m.limit = least;
-  if (allowed || distance >= limit || distance < least)
+struct Condition {
+  std::optional<bool> holds;
+  const char *fact, *detail;  // what is asked, and why
+};
+void orNearerIf(const Condition& condition, Measurement& m, Length distance, Length limit, Length least) {
+  if (condition.holds == true && distance < limit) m.limit = least;
+  if (condition.holds || distance >= limit || distance < least) {
     m.measured = distance;
-  else
-    m.fact = fact;
+  } else {
+    m.fact = condition.fact;
+    m.detail = condition.detail;
+  }
 }
 
 bool switchesLight(const Item& i) { return i.item.kind == "switch" || i.item.kind == "combined-switch"; }
@@ -45,8 +50,8 @@ std::vector<Measurement> receptaclesFarFromWater(const CheckInput& in) {
         m.fact = "glass.height";
         m.detail = "glass-height-not-stated";
       } else {
-        orNearerIf(m, gap.distance, limitOf(in), in.rule->sizes[0], yesNo(i->item.facts, "no_farther_place"),
-                   "no_farther_place");
+        orNearerIf({yesNo(i->item.facts, "no_farther_place"), "no_farther_place", "nearer-if-no-place"}, m,
+                   gap.distance, limitOf(in), in.rule->sizes[0]);
       }
       nearest = std::move(m);
       least = gap.distance;
@@ -158,8 +163,8 @@ std::vector<Measurement> switchesFarFromWater(const CheckInput& in) {
       least = gap.distance;
     }
     if (!nearest) continue;
-    orNearerIf(*nearest, least, limitOf(in), in.rule->sizes[0], yesNo(i.item.facts, "switch_gfci"),
-               "switch_gfci");
+    orNearerIf({yesNo(i.item.facts, "switch_gfci"), "switch_gfci", "nearer-on-gfci"}, *nearest, least,
+               limitOf(in), in.rule->sizes[0]);
     found.push_back(std::move(*nearest));
   }
   return found;

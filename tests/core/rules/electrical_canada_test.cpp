@@ -37,6 +37,7 @@ TEST(ElectricalCanada, T25ReceptacleAtAShower) {
   at.box()["gfci"] = true;
   EXPECT_EQ(at.only("receptacle-off-water").outcome, Outcome::unknown);
   EXPECT_EQ(at.only("receptacle-off-water").fact, "no_farther_place");
+  EXPECT_EQ(at.only("receptacle-off-water").detail, "nearer-if-no-place");
   at.box()["no_farther_place"] = true;
   EXPECT_TRUE(met(at.only("receptacle-off-water").outcome));
   at.box()["no_farther_place"] = false;

@@ -230,6 +230,59 @@ TEST(WorkedCasesBuilding, SafetyGlassByEdition) {
   }
 }
 
+Outcome amended(TestRoom& room, const char* state, const char* rule) {
+  BookChoice choice;
+  choice.books = {kIrc};
+  choice.settings[kIrc]["state"] = state;
+  std::vector<Finding> found;
+  for (const Finding& f : check(deriveLayout(room.plan(), 0), choice).findings)
+    if (f.rule == rule) found.push_back(f);
+  return found.empty() ? Outcome::notApplicable : found.size() > 1 ? Outcome::failed : found[0].outcome;
+}
+
+// Chicago Municipal Code: 1024 sq in and 32 in, outside; an inside so large needs no statement.
+TEST(WorkedCasesBuilding, ChicagoShowers) {
+  TestRoom room(90, 90);
+  Fixture& shower = room.add("sh", FixtureKind::shower, "n", 18, 30, 34);
+  EXPECT_EQ(amended(room, "chicago", "shower-outside-side"), Outcome::unknown);
+  EXPECT_EQ(amended(room, "none", "shower-outside-side"), Outcome::notApplicable);
+  for (const auto& [shorter, longer, side, area] : {std::tuple{32.0, 32.0, true, true},
+                                                    {31.9375, 33.0, false, true},
+                                                    {32.0, 31.9375, true, false},
+                                                    {33.0, 36.0, true, true}}) {
+    shower.facts["receptor_short"] = in(shorter);
+    shower.facts["receptor_long"] = in(longer);
+    EXPECT_EQ(met(amended(room, "chicago", "shower-outside-side")), side) << shorter << " x " << longer;
+    EXPECT_EQ(met(amended(room, "chicago", "shower-outside-area")), area) << shorter << " x " << longer;
+  }
+  shower.facts.clear();
+  shower.width = shower.depth = in(33);
+  EXPECT_TRUE(met(amended(room, "chicago", "shower-outside-side")));
+  EXPECT_TRUE(met(amended(room, "chicago", "shower-outside-area")));
+}
+
+// Minnesota, from memory: a quarter of the floor under 7 ft instead of a half. 60 x 80 in under a slope that rises from
+// the north wall and reaches 84 in at 60 in from it: 20 of 80 in are high enough.
+TEST(WorkedCasesBuilding, AQuarterOfTheFloor) {
+  for (const auto& [reached, passes] : {std::pair{60.0, true}, {60.0625, false}, {59.9375, true}}) {
+    TestRoom room(60, 80);
+    room.option().room.ceiling.slopes.push_back({{"n"}, in(84 - reached / 2), in(24 + reached), {}});
+    EXPECT_EQ(met(amended(room, "minnesota", "ceiling-high-quarter")), passes) << reached;
+    EXPECT_EQ(amended(room, "minnesota", "ceiling-high-half"), Outcome::notApplicable);
+    EXPECT_EQ(amended(room, "none", "ceiling-high-half"), Outcome::shortfall);
+  }
+}
+
+// 76 in before and in a shower: 24 by 30 in to both sides of its front. A slope from the west wall, 1 in in each inch.
+TEST(WorkedCasesBuilding, SeventySixInchesBeforeAndIn) {
+  for (const auto& [low, passes] : {std::pair{73.0, true}, {72.9375, false}}) {
+    TestRoom room(90, 96);
+    room.add("sh", FixtureKind::shower, "n", 18, 36, 36);  // the 30 in begin 3 in from the west wall
+    room.option().room.ceiling.slopes.push_back({{"w"}, in(low), in(96 - low), {}});
+    EXPECT_EQ(met(amended(room, "minnesota", "ceiling-before-and-in")), passes) << low;
+  }
+}
+
 // T35, IRC R303.3 by arithmetic: 3 sq ft of glass; all of it opens, half of it, none: only the last needs a fan.
 TEST(WorkedCasesBuilding, T35WindowForAir) {
   for (const auto& [share, passes] : {std::pair{100.0, true}, {50.0, true}, {0.0, false}}) {
