@@ -24,7 +24,7 @@ constexpr ReadsLine kTable[] = {
      "room-air-by-floor room-air-by-volume slip-resistant-floor stock-leaves stud-holes stud-notches "
      "window-opens "
      "high-half high-quarter "
-     "openings-under-ceiling smoke-alarms-from-doors floor-falls room-spans room-lengths wish-natural-light wish-sliding-door"},
+     "openings-under-ceiling stud-hole-edges smoke-alarms-from-doors floor-falls room-spans room-lengths wish-natural-light wish-sliding-door"},
     {kI,
      "items-apart items-off-openings items-under-ceiling items-within-walls hook-heights "
      "switch-heights receptacle-circuits "
@@ -71,7 +71,7 @@ constexpr ReadsLine kTable[] = {
      "wish-makeup-mirror"},
     {kT | kB | kW,
      "ceilings-before-fixtures fixture-centres ceilings-over-fixtures ceilings-before-and-in "
-     "cut-joists-solid "
+     "cut-joists-solid joist-notch-places "
      "hot-on-the-left"},
     {kT | kB | kW | kI,
      "grab-bar-heights grab-bar-plywood grab-bars-backed holders-backed panels-elsewhere panels-there "

@@ -79,6 +79,8 @@
   RULE(us_residential, joistMadeUncut)            \
   RULE(us_residential, windowSafetyGlassEnclosing)\
   RULE(us_residential, ceilingOverFixture)        \
+  RULE(us_residential, joistNotchPlace)           \
+  RULE(us_residential, studHoleEdge)              \
   RULE(us_uniform, toiletCentrelineSide)          \
   RULE(us_uniform, toiletClearFront)              \
   RULE(us_uniform, fixtureCentreToCentre)         \

@@ -87,6 +87,35 @@ std::vector<Measurement> studCuts(const CheckInput& in, std::string_view key, do
 
 }  // namespace
 
+std::vector<Measurement> joistNotchPlaces(const CheckInput& in) {
+  std::vector<Measurement> found;
+  for (const PlacedFixture& f : in.layout.fixtures) {
+    if (!counts(f) || factOf(f, "joist_notch").value_or(Length{}) <= Length{}) continue;
+    if (wordOf(f.fixture.facts, "joist_kind") == "made") continue;
+    found.push_back(of(f));
+    if (const auto middle = yesNo(f.fixture.facts, "joist_notch_middle"))
+      found.back().measured = !*middle;
+    else
+      found.back().fact = "joist_notch_middle";
+  }
+  return found;
+}
+
+std::vector<Measurement> studHoleEdges(const CheckInput& in) {
+  std::vector<Measurement> found;
+  for (const WallFrame& frame : in.layout.walls) {
+    const Wall* wall = findWall(in.layout.option, frame.id);
+    if (lengthOf(wall->facts, "stud_hole").value_or(Length{}) <= Length{}) continue;
+    Measurement m{.subjects = {frame.id}, .places = {lineFrom(frame.from, frame.to)}};
+    if (const auto edge = lengthOf(wall->facts, "stud_hole_edge"))
+      m.measured = *edge;
+    else
+      m.fact = "stud_hole_edge";
+    found.push_back(std::move(m));
+  }
+  return found;
+}
+
 std::vector<Measurement> cutJoistsSolid(const CheckInput& in) {
   std::vector<Measurement> found;
   for (const PlacedFixture& f : in.layout.fixtures) {

@@ -27,6 +27,8 @@ std::vector<Measurement> joistNotches(const CheckInput&);
 std::vector<Measurement> joistEndNotches(const CheckInput&);
 std::vector<Measurement> joistNotchLengths(const CheckInput&);
 std::vector<Measurement> joistHoles(const CheckInput&);
+// Yes: the notch is not in the middle third of the span (fact joist_notch_middle); where a notch is stated.
+std::vector<Measurement> joistNotchPlaces(const CheckInput&);
 // Yes: those joists are solid wood. Only where a cut is stated; what kind they are is asked for (fact
 // joist_kind), and what is said to be made (I-joists, trusses, glued or laminated) has none of the limits
 // above.
@@ -36,5 +38,7 @@ std::vector<Measurement> cutJoistsSolid(const CheckInput&);
 // where that decides.
 std::vector<Measurement> studNotches(const CheckInput&);
 std::vector<Measurement> studHoles(const CheckInput&);
+// Wood between that hole and the edge of its stud, a length; where a hole is stated.
+std::vector<Measurement> studHoleEdges(const CheckInput&);
 
 }  // namespace elbowroom::checks

@@ -307,6 +307,8 @@ constexpr NamedMeasure kNamed[] = {
     {"joist-end-notches", joistEndNotches},
     {"joist-notch-lengths", joistNotchLengths},
     {"joist-holes", joistHoles},
+    {"joist-notch-places", joistNotchPlaces, Gives::yesNo},
+    {"stud-hole-edges", studHoleEdges},
     {"cut-joists-solid", cutJoistsSolid, Gives::yesNo},
     {"stud-notches", studNotches},
     {"stud-holes", studHoles},

@@ -282,6 +282,7 @@ inline Knob knobOf(const std::string& rule_id) {
       {"joist-notch-length", "joist_notch_length"},
       {"stud-hole", "stud_hole"},
       {"stud-notch", "stud_notch"},
+      {"stud-hole-edge", "stud_hole_edge"},
       {"shower-curb-above-drain", "curb_above_drain"},
       {"shower-liner-up", "liner_up"},
       {"shower-sides-above-curb", "sides_above_curb"},

@@ -70,6 +70,16 @@ TEST(AccessRows, UnderABasin1991) {
       27 + 19, 1e-6);
 }
 
+// 304.2: 1:48 is 2.083 %.
+TEST(AccessRows, FallOfTheFloor) {
+  TestRoom room(120, 120);
+  EXPECT_EQ(findings(room, kAda, "floor-fall").at(0).fact, "floor_fall");
+  for (const auto& [thousandths, passes] : {std::pair{2083, true}, {2084, false}, {2000, true}, {0, true}, {2500, false}}) {
+    room.option().room.facts["floor_fall"] = Amount{thousandths};
+    EXPECT_EQ(met(outcome(room, kAda, "floor-fall")), passes) << thousandths;
+  }
+}
+
 // 404.2.3 exception 1 and 404.2.5: 5/8 in of stop, 3/4 in of threshold where what is there is altered.
 TEST(AccessRows, Alterations) {
   for (const auto& [clear, as_new, altered] :

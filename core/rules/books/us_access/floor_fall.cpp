@@ -10,7 +10,7 @@ Rule floorFall() {
       .title = "fall of the floor",
       .level = Level::required,
       .compare = Compare::atMost,
-      .limit = Amount::of(2.083),
+      .limit = Amount{2083},
       .measure = checks::floorFalls,
       .source = {.document = "2010 ADA Standards",
                  .edition = "",
