@@ -3,6 +3,7 @@
 #include "core/drawing/marks.h"
 #include "core/drawing/table.h"
 #include "core/rules/rule.h"
+#include "core/rules/tally.h"
 #include "core/rules/text.h"
 #include "core/rules/wishes.h"
 
@@ -38,33 +39,37 @@ std::string sentence(const std::string& text) {
 std::vector<PageContent> findingPages(const Layout& layout, const Report& report, Paper paper) {
   TablePages pages("Findings list", bodyOf(paper));
   const Unit unit = layout.settings.unit;
-  const auto marked = std::count_if(report.findings.begin(), report.findings.end(), isMarked);
-  const auto clear = std::count_if(report.findings.begin(), report.findings.end(), [](const Finding& f) {
-    return f.outcome == Outcome::clear && !onlyWished(f);
-  });
+  const auto of = [&](auto holds) { return std::count_if(report.findings.begin(), report.findings.end(), holds); };
+  const auto clear = of([](const Finding& f) { return f.outcome == Outcome::clear && !onlyWished(f); });
+  const auto others =
+      of([](const Finding& f) { return isMarked(f) || (f.outcome == Outcome::unknown && !onlyWished(f)); });
   pages.heading("Findings");
   pages.paragraph("Numbers are those of the findings plan. " + std::to_string(clear) + " of " +
-                  std::to_string(clear + marked) + " measures are clear; the others follow.");
+                  std::to_string(clear + others) + " measures are clear; the others follow.");
   DrawStyle style;
   style.mm = Length::fromMillimetres(1);
   struct Row {
-    int number;
+    int number;  // 0: none, and no mark on the plan
     const Finding* finding;
     FindingText text;
     std::string source;
   };
   std::vector<Row> seen, unstated;
+  int number = 0;
   for (const Finding& finding : report.findings) {
-    if (!isMarked(finding)) continue;
+    const bool marked = isMarked(finding);
+    if (!marked && (finding.outcome != Outcome::unknown || onlyWished(finding))) continue;
     FindingText text = textOf(finding, layout.option, unit);
     const std::string edition = text.edition.empty() ? "" : " (" + text.edition + ")";
     const std::string source = levelText(finding.level) + ": " + text.source + edition;
-    const int number = static_cast<int>(seen.size() + unstated.size()) + 1;
-    (finding.outcome == Outcome::unknown ? unstated : seen).push_back({number, &finding, text, source});
+    if (marked)
+      seen.push_back({++number, &finding, text, source});
+    else
+      unstated.push_back({0, &finding, text, source});
   }
   const auto row = [&](const Row& r, std::vector<TableCell> figures) {
     std::vector<TableCell> cells{
-        {std::to_string(r.number), "", true},
+        {r.number > 0 ? std::to_string(r.number) : "", "", true},
         {r.text.headline, joined({r.text.why, r.text.detail, sentence(r.text.accepted)}), true}};
     cells.insert(cells.end(), figures.begin(), figures.end());
     cells.push_back({r.source, r.text.grade});
@@ -92,11 +97,23 @@ std::vector<PageContent> findingPages(const Layout& layout, const Report& report
   }
   if (!unstated.empty()) {
     pages.heading("Not stated in the plan");
-    pages.begin({{"No.", 1.35},
+    pages.begin({{"", 1.35},
                  {"What is not stated and why it matters", 11.4},
                  {"Needed", 3},
                  {"Source, level and how the value was checked", 9.9}});
-    for (const Row& r : unstated) row(r, {{r.text.needed, ""}});
+    std::vector<const Finding*> asked;
+    for (Row& r : unstated) {
+      if (std::any_of(asked.begin(), asked.end(), [&](const Finding* a) { return askTheSame(*a, *r.finding); })) continue;
+      asked.push_back(r.finding);
+      // The question once, with all that hangs on it.
+      for (const Row& other : unstated) {
+        if (other.finding == r.finding || !askTheSame(*other.finding, *r.finding)) continue;
+        if (!other.text.needed.empty() && r.text.needed.find(other.text.needed) == std::string::npos)
+          r.text.needed += (r.text.needed.empty() ? "" : "; ") + other.text.needed;
+        r.source += "; " + other.source;
+      }
+      row(r, {{r.text.needed, ""}});
+    }
     pages.end();
   }
   const std::vector<std::string> changes = changeLines(layout.settings);

@@ -52,8 +52,7 @@ void drawPlace(DisplayList& list, const Place& place, Outcome outcome, const Ele
 
 bool isMarked(const Finding& finding) {
   if (onlyWished(finding)) return false;
-  return finding.outcome == Outcome::shortfall || finding.outcome == Outcome::close ||
-         finding.outcome == Outcome::unknown;
+  return finding.outcome == Outcome::shortfall || finding.outcome == Outcome::close;
 }
 
 Role markRole(Outcome outcome) {

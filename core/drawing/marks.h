@@ -1,5 +1,5 @@
-// Shapes that tell findings apart without colour: short = filled diamond, close = open triangle,
-// unknown = square with a question mark.
+// Shapes that tell findings apart without colour: short = filled diamond, close = open triangle, unknown (in lists only)
+// = square with a question mark.
 #pragma once
 
 #include "core/drawing/clutter.h"
@@ -10,7 +10,8 @@ namespace elbowroom {
 inline constexpr double kMarkMm = 3.6;
 inline constexpr double kMarkTextMm = 2.9;
 
-// Findings that are drawn and numbered: what is short, unknown or close.
+// Findings that are drawn and numbered, from 1 in the order of the report, alike on plan, strip and sheets and in Advice:
+// what is short or close. What the plan does not say has no place to point at.
 bool isMarked(const Finding&);
 Role markRole(Outcome);
 // Quiet: only its outline, for a finding that the person has accepted.

@@ -7,7 +7,7 @@
 #include "core/drawing/marks.h"
 #include "core/rules/text.h"
 #include "core/rules/text_quantity.h"
-#include "core/rules/wishes.h"
+#include "core/rules/tally.h"
 
 namespace elbowroom {
 namespace {
@@ -175,19 +175,16 @@ void Column::findings(const Layout& layout, const Report& report) {
   int number = 0, left_out = 0;
   bool full = false;
   const double foot = f_.y0 + 3;
-  const auto total = std::count_if(report.findings.begin(), report.findings.end(), isMarked);
+  const Tally tally = tallyOf(report);
+  const int total = static_cast<int>(std::count_if(report.findings.begin(), report.findings.end(), isMarked));
   for (const Finding& finding : report.findings) {
     if (!isMarked(finding)) continue;
     ++number;
-    if (finding.outcome == Outcome::unknown) {  // has no mark on the plan
-      ++left_out;
-      continue;
-    }
     const FindingText text = textOf(finding, layout.option, unit_);
     const std::vector<std::string> lines = wrapMm(text.headline, kCaptionTextMm, inner() - 10);
     const double height = static_cast<double>(lines.size()) * 3.1 + 1.4;
-    const bool last = number == total && left_out == 0;
-    if (full || y_ - height < foot + (last ? 0 : 3.6)) {
+    const bool last = number == total && tally.questions == 0;
+    if (full || y_ - height < foot + (last ? 0 : 7.2)) {
       full = true;
       ++left_out;
       continue;
@@ -201,21 +198,22 @@ void Column::findings(const Layout& layout, const Report& report) {
     }
     y_ -= height;
   }
-  if (number == 0) {
+  std::string rest;
+  if (left_out > 0) rest = std::to_string(left_out) + (left_out == number ? "" : " more");
+  if (tally.questions > 0) rest += (rest.empty() ? "" : " and ") + std::to_string(tally.questions) + " not stated";
+  if (rest.empty() && number == 0)
     pen_.text(left(), y_ - 2.2, "Nothing short, close or not stated.", kCaptionTextMm, Role::label);
-  } else if (left_out > 0) {
-    const std::string many = std::to_string(left_out) + (left_out == number ? "" : " more");
-    pen_.text(left(), y_ - 2.2, many + " on the findings list.", kCaptionTextMm, Role::label, true);
+  if (rest.empty()) return;
+  for (const std::string& line : wrapMm(rest + " on the findings list.", kCaptionTextMm, inner() - 4)) {
+    pen_.text(left(), y_ - 2.2, line, kCaptionTextMm, Role::label, true);
+    y_ -= 3.1;
   }
 }
 
 void Column::notes(const Report& report) {
   rule();
   heading("Notes");
-  const auto count = [&](Outcome outcome) {
-    return std::count_if(report.findings.begin(), report.findings.end(),
-                         [outcome](const Finding& f) { return f.outcome == outcome && !onlyWished(f); });
-  };
+  const Tally tally = tallyOf(report);
   const std::vector<std::string> notes{
       std::string("Dimensions to finished faces, in ") +
           (unit_ == Unit::inches ? "feet and inches." : "millimetres."),
@@ -223,9 +221,10 @@ void Column::notes(const Report& report) {
       "two corners.",
       "Written figures go before scaled ones. Check all sizes on site.",
       "Leaves, hands and rough openings: see the schedules.",
-      "Checked: " + std::to_string(count(Outcome::shortfall)) + " short, " +
-          std::to_string(count(Outcome::close)) + " close, " + std::to_string(count(Outcome::unknown)) +
-          " not stated, " + std::to_string(count(Outcome::clear)) + " clear; see the findings.",
+      "Checked: " + std::to_string(tally.allShort()) + " short, " +
+          (tally.accepted > 0 ? std::to_string(tally.accepted) + " accepted, " : "") + std::to_string(tally.close) +
+          " close, " + std::to_string(tally.questions) + " not stated, " + std::to_string(tally.clear) +
+          " clear; see the findings.",
   };
   for (const std::string& note : notes) {
     for (const std::string& line : wrapMm(note, kText, inner())) {

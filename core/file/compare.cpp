@@ -84,7 +84,8 @@ std::vector<CompareLine> figuresOf(const std::vector<Seen>& all, Unit unit) {
   counted("Short, required", [](const Tally& t) { return t.shortOf(Level::required); });
   counted("Short, advised", [](const Tally& t) { return t.shortOf(Level::advised); });
   counted("Short, craft", [](const Tally& t) { return t.shortOf(Level::craft); });
-  counted("Not stated", [](const Tally& t) { return t.unknown; });
+  counted("Accepted", [](const Tally& t) { return t.accepted; });
+  counted("Not stated", [](const Tally& t) { return t.questions; });
   counted("Close", [](const Tally& t) { return t.close; });
   counted("Clear", [](const Tally& t) { return t.clear; });
   lines.push_back(lineOf("Free floor", all, [&](const Seen& seen) { return floorOf(seen, unit); }));

@@ -132,6 +132,8 @@ Json countsOf(const Report& report) {
   for (const Level level : {Level::required, Level::advised, Level::craft})
     j["short"][std::string(elbowroom::keyOf(level))] = tally.shortOf(level);
   j["unknown"] = tally.unknown;
+  j["questions"] = tally.questions;
+  j["accepted"] = tally.accepted;
   j["close"] = tally.close;
   j["clear"] = tally.clear;
   const WishCounts wishes = wishCounts(report);

@@ -44,6 +44,30 @@ std::string findingText(const Finding& f, const Option& option, Unit unit) {
   return lines;
 }
 
+// Each question once, with the rules that ask it.
+std::string questionsText(const Report& report, const Option& option, Unit unit) {
+  std::string lines;
+  std::vector<const Finding*> told;
+  for (const Finding& f : report.findings) {
+    if (f.outcome != Outcome::unknown || onlyWished(f)) continue;
+    if (std::any_of(told.begin(), told.end(), [&](const Finding* t) { return askTheSame(*t, f); })) continue;
+    told.push_back(&f);
+    lines += fmt::format("  {}\n", textOf(f, option, unit).headline);
+    for (const Finding& other : report.findings) {
+      if (&other != &f && !askTheSame(other, f)) continue;
+      if (onlyWished(other)) continue;
+      const FindingText text = textOf(other, option, unit);
+      const Rule* rule = findRule(other.book, other.rule);
+      lines += fmt::format("    For {}{}{}; {} ({}).\n", rule ? rule->title : other.rule,
+                           text.needed.empty() ? ". " : fmt::format(", {}. ", text.needed), text.source, text.grade,
+                           other.book);
+      if (!text.detail.empty()) lines += fmt::format("    {}\n", text.detail);
+      if (!text.accepted.empty()) lines += fmt::format("    {}\n", text.accepted);
+    }
+  }
+  return lines;
+}
+
 struct Group {
   std::string title;
   Outcome outcome;
@@ -128,8 +152,10 @@ std::string checkText(const Layout& layout, const Report& report, const std::str
   if (layout.room.empty()) text += "\nNo room is drawn in this option yet.\n";
   for (const Group& group : groups()) {
     std::string lines;
+    if (group.outcome == Outcome::unknown) lines = questionsText(report, layout.option, unit);
     for (const Finding& f : report.findings)
-      if (f.outcome == group.outcome && (!group.level || f.level == *group.level) && !onlyWished(f))
+      if (f.outcome == group.outcome && f.outcome != Outcome::unknown && (!group.level || f.level == *group.level) &&
+          !onlyWished(f))
         lines += findingText(f, layout.option, unit);
     if (!lines.empty()) text += fmt::format("\n{}\n{}", group.title, lines);
   }
@@ -138,11 +164,10 @@ std::string checkText(const Layout& layout, const Report& report, const std::str
   for (const std::string& line : changeLines(layout.settings)) changes += fmt::format("  {}\n", line);
   if (!changes.empty()) text += "\nRules changed by you\n" + changes;
   const Tally tally = tallyOf(report);
-  text += fmt::format(
-      "\n{} short ({} required, {} advised, {} craft), {} not stated, {} close, {} clear.\n",
-      tally.shortOf(Level::required) + tally.shortOf(Level::advised) + tally.shortOf(Level::craft),
-      tally.shortOf(Level::required), tally.shortOf(Level::advised), tally.shortOf(Level::craft),
-      tally.unknown, tally.close, tally.clear);
+  text += fmt::format("\n{} short ({} required, {} advised, {} craft), {}{} not stated, {} close, {} clear.\n", tally.allShort(),
+                      tally.shortOf(Level::required), tally.shortOf(Level::advised), tally.shortOf(Level::craft),
+                      tally.accepted > 0 ? fmt::format("{} accepted, ", tally.accepted) : "", tally.questions, tally.close,
+                      tally.clear);
   return text + cautions();
 }
 

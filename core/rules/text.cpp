@@ -6,6 +6,7 @@
 #include <array>
 #include <cctype>
 
+#include "core/plan/asked.h"
 #include "core/rules/text_quantity.h"
 #include "core/rules/text_rules.h"
 #include "core/rules/text_words.h"
@@ -84,12 +85,27 @@ std::string neededText(const Finding& f, const Printed& p, Unit unit) {
     case Compare::atMost:
       return "at most " + limit;
     case Compare::between:
+      if (*f.limit == *f.limit_high) return "exactly " + limit;
       return fmt::format("{} to {}", quantityText(words::rounded(*f.limit, unit, Toward::nearest), unit),
                          quantityText(words::rounded(*f.limit_high, unit, Toward::nearest), unit));
     case Compare::isTrue:
       return {};
   }
   return limit;
+}
+
+// A figure below nothing lies on the other side of where it is measured from.
+std::string measuredText(const Quantity& measured, Unit unit) {
+  const Length* length = std::get_if<Length>(&measured);
+  if (length == nullptr || *length >= Length{}) return quantityText(measured, unit);
+  return quantityText(-*length, unit) + " the other way";
+}
+
+// "3 sones", "1 sone".
+std::string withUnit(const std::string& figure, std::string_view unit) {
+  const bool one = figure == "1" || figure.ends_with(" 1");
+  const bool several = unit.size() > 2 && unit.ends_with('s');
+  return fmt::format("{} {}", figure, one && several ? unit.substr(0, unit.size() - 1) : unit);
 }
 
 std::string byText(const Finding& f, const Printed& p, Unit unit) {
@@ -132,26 +148,15 @@ words::YesNo sentencesOf(const Finding& f, const Rule* rule) {
   return words::yesNoOf(f.rule);
 }
 
-const FactInfo* factMissing(const Finding& f, const Option& option) {
-  const ElementId id = f.subjects.empty() ? ElementId{} : f.subjects.front();
-  const FactOn on = id.empty()                       ? FactOn::room
-                    : findWall(option, id)           ? FactOn::wall
-                    : findOpening(option, id)        ? FactOn::opening
-                    : findFixture(option, id)        ? FactOn::fixture
-                    : findWallItem(option, id)       ? FactOn::wallItem
-                                                     : FactOn::ceilingItem;
-  return findFact(on, f.fact);
-}
-
 // What the plan does not state, as a sentence goes on after the name of the thing.
 std::string notStated(const Finding& f, const Option& option, const Rule* rule, const std::string& title) {
-  if (f.compare != Compare::isTrue) return fmt::format("{} is not stated", title);
-  if (const FactInfo* fact = factMissing(f, option)) {
-    std::string question(fact->question);
+  const ElementId id = f.subjects.empty() ? ElementId{} : f.subjects.front();
+  if (const std::optional<Asked> asked = askedOf(factOn(option, id), f.fact)) {
+    std::string question(asked->question);
     question[0] = static_cast<char>(std::tolower(static_cast<unsigned char>(question[0])));
     return fmt::format("the plan does not say: {}", question);
   }
-  if (f.fact.empty()) return fmt::format("{} cannot be told yet", title);
+  if (f.fact.empty() || f.compare != Compare::isTrue) return fmt::format("{} cannot be told yet", title);
   const std::string_view met = sentencesOf(f, rule).met;
   constexpr std::array kVerbs{"has", "is", "opens", "can", "stands", "takes", "shuts", "drains", "does", "leaves", "unlocks"};
   const std::string_view first = met.substr(0, met.find(' '));
@@ -191,7 +196,7 @@ FindingText textOf(const Finding& f, const Option& option, Unit unit) {
       Printed p{*f.limit, words::rounded(*f.limit, unit, Toward::nearest), {}, false};
       text.needed = neededText(f, p, unit);
       if (std::holds_alternative<Amount>(*f.limit) && rule != nullptr && !rule->unit.empty())
-        text.needed += fmt::format(" {}", rule->unit);
+        text.needed = withUnit(text.needed, rule->unit);
     }
     return text;
   }
@@ -207,16 +212,18 @@ FindingText textOf(const Finding& f, const Option& option, Unit unit) {
     return text;
   }
   const Printed p = printedOf(f, unit);
-  text.measured = quantityText(p.measured, unit);
+  text.measured = measuredText(p.measured, unit);
   text.needed = neededText(f, p, unit);
   text.by = byText(f, p, unit);
   if (std::holds_alternative<Amount>(p.measured) && rule != nullptr && !rule->unit.empty()) {
-    text.measured += fmt::format(" {}", rule->unit);
-    text.needed += fmt::format(" {}", rule->unit);
-    if (p.missed) text.by += fmt::format(" {}", rule->unit);
+    text.measured = withUnit(text.measured, rule->unit);
+    text.needed = withUnit(text.needed, rule->unit);
+    if (p.missed) text.by = withUnit(text.by, rule->unit);
   }
-  text.headline = p.missed ? fmt::format("{}: {} is {}, needs {}", who, title, text.measured, text.needed)
-                           : fmt::format("{}: {} is {}", who, title, text.measured);
+  // Things are counted: "bars behind it: 1", since "is" and "are" would depend on the title.
+  const std::string_view is = std::holds_alternative<Count>(p.measured) ? ":" : " is";
+  text.headline = p.missed ? fmt::format("{}: {}{} {}, needs {}", who, title, is, text.measured, text.needed)
+                           : fmt::format("{}: {}{} {}", who, title, is, text.measured);
   return text;
 }
 

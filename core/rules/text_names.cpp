@@ -17,15 +17,23 @@ bool onlyOneOfItsKind(const Option& option, const Fixture& fixture) {
   return alike == 1;
 }
 
-// "Vanity" and "vanity2" are "Vanity 2", not "Vanity vanity2"; an id of another kind stands as it is.
+bool isNumbered(const std::string& id, const std::string& stem) {
+  return id.size() > stem.size() && id.compare(0, stem.size(), stem) == 0 &&
+         id.find_first_not_of("0123456789", stem.size()) == std::string::npos;
+}
+
+// "Vanity" and "vanity2" are "Vanity 2", not "Vanity vanity2", "Side light" and "light2" are "Side light 2"; an id of
+// another kind stands as it is.
 std::string labelled(const std::string& label, const std::string& id) {
   std::string low = label;
   std::transform(low.begin(), low.end(), low.begin(), [](unsigned char c) { return std::tolower(c); });
   std::replace(low.begin(), low.end(), ' ', '-');
   if (id == low) return label;
-  const bool numbered = id.size() > low.size() && id.compare(0, low.size(), low) == 0 &&
-                        id.find_first_not_of("0123456789", low.size()) == std::string::npos;
-  return fmt::format("{} {}", label, numbered ? id.substr(low.size()) : id);
+  for (const std::string& stem : {low, low.substr(low.rfind('-') + 1)}) {
+    if (isNumbered(id, stem)) return fmt::format("{} {}", label, id.substr(stem.size()));
+    if (id == stem) return label;
+  }
+  return fmt::format("{} {}", label, id);
 }
 
 template <typename Item>

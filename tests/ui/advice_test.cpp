@@ -4,7 +4,10 @@
 #include <QScrollBar>
 #include <QSignalSpy>
 #include <QTest>
+#include <set>
 
+#include "core/drawing/draw_plan.h"
+#include "core/rules/tally.h"
 #include "core/rules/wishes.h"
 #include "tests/ui/rooms.h"
 #include "ui/advice/advice_delegate.h"
@@ -68,6 +71,12 @@ TEST_F(AdviceTest, SaysTheLargestTurningCircleWithoutFlattering) {
 
 TEST_F(AdviceTest, RowsCarryTheNumbersOfThePlan) {
   model().setOpen(AdviceGroup::unknown, true);
+  std::set<std::string> drawn;  // numbers on the plan
+  DrawStyle style;
+  style.mm = Length::fromMillimetres(20);
+  for (const DrawItem& item : drawFindings(session.report(), style))
+    if (const auto* text = std::get_if<TextPrim>(&item.prim))
+      for (const QString& digits : QString::fromStdString(text->text).split(", ")) drawn.insert(digits.toStdString());
   int number = 0, row = 0;
   for (std::size_t i = 0; i < session.report().findings.size(); ++i) {
     const Outcome outcome = session.report().findings[i].outcome;
@@ -75,9 +84,15 @@ TEST_F(AdviceTest, RowsCarryTheNumbersOfThePlan) {
     if (onlyWished(session.report().findings[i])) continue;
     row = model().rowOfFinding(static_cast<int>(i));
     ASSERT_GE(row, 0);
+    if (outcome == Outcome::unknown) {
+      EXPECT_EQ(model().numberAt(row), 0) << "what is not stated is no mark on the plan";
+      continue;
+    }
     EXPECT_EQ(model().numberAt(row), ++number);
+    EXPECT_TRUE(drawn.count(std::to_string(number))) << number;
   }
   EXPECT_GT(number, 0);
+  EXPECT_EQ(drawn.size(), static_cast<std::size_t>(number));
 }
 
 // What is not stated comes last, clear before it; both are folded until they are asked for, by mouse or by keys.
@@ -95,8 +110,31 @@ TEST_F(AdviceTest, ClearAndNotStatedAreFoldedUntilAsked) {
   EXPECT_EQ(model().rowCount(), rows);
   QTest::keyClick(&list(), Qt::Key_End);
   QTest::keyClick(&list(), Qt::Key_Right);
-  ASSERT_GT(countOf(session, Outcome::unknown), 0);
-  EXPECT_EQ(model().rowCount(), rows + countOf(session, Outcome::unknown));
+  const Tally tally = tallyOf(session.report());
+  ASSERT_GT(tally.questions, 0);
+  EXPECT_EQ(model().rowCount(), rows + tally.questions);
+}
+
+// Two rules of two books wait for the height of one basin: one row asks for it, and stands for both.
+TEST_F(AdviceTest, OneQuestionIsAskedOnce) {
+  ASSERT_TRUE(session.perform(SetBooks{{"comfort", "uk-access", "us-access"}}, "books"));
+  model().setOpen(AdviceGroup::unknown, true);
+  const auto& findings = session.report().findings;
+  int again = 0;
+  for (std::size_t i = 0; i < findings.size(); ++i)
+    for (std::size_t k = i + 1; k < findings.size(); ++k) {
+      if (!askTheSame(findings[i], findings[k])) continue;
+      ++again;
+      const int row = model().rowOfFinding(static_cast<int>(i));
+      ASSERT_GE(row, 0);
+      EXPECT_EQ(model().rowOfFinding(static_cast<int>(k)), row);
+      EXPECT_GT(model().askingAt(row), 1);
+    }
+  EXPECT_GT(again, 0);
+  const Tally tally = tallyOf(session.report());
+  EXPECT_LT(tally.questions, tally.unknown);
+  EXPECT_EQ(model().countOf(AdviceGroup::unknown), tally.questions);
+  EXPECT_TRUE(panel.summary().contains(QString("%1 short").arg(tally.allShort()))) << panel.summary().toStdString();
 }
 
 TEST_F(AdviceTest, HoverLightsAndLeavingUnlights) {

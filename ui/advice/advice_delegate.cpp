@@ -89,6 +89,7 @@ AdviceDelegate::Laid AdviceDelegate::lay(int row, int width) const {
     if (!by.isEmpty()) second << by;
     if (!is_short && !text.needed.empty()) second << words(text.needed);
     second << level;
+    if (model_.askingAt(row) > 1) second << tr("%1 rules ask this").arg(model_.askingAt(row));
     if (finding != nullptr && finding->changed) second << tr("limit changed by you");
     add(second.join(u" · "), true, false, true, 0, 2);
     if (!accepted.isEmpty()) add(tr("Accepted: %1").arg(accepted), true, false, false, 0, 2);

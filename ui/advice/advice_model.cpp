@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/drawing/marks.h"
+#include "core/rules/tally.h"
 #include "core/rules/wishes.h"
 #include "ui/session/session.h"
 
@@ -82,6 +83,13 @@ int AdviceModel::rowOfFinding(int finding) const {
   if (finding < 0) return -1;
   for (std::size_t i = 0; i < rows_.size(); ++i)
     if (rows_[i].finding == finding) return static_cast<int>(i);
+  const auto& findings = session_.report().findings;
+  if (finding >= static_cast<int>(findings.size())) return -1;
+  const Finding& wanted = findings[static_cast<std::size_t>(finding)];
+  for (std::size_t i = 0; i < rows_.size(); ++i)
+    if (rows_[i].finding >= 0 && rows_[i].finding < static_cast<int>(findings.size()) &&
+        askTheSame(findings[static_cast<std::size_t>(rows_[i].finding)], wanted))
+      return static_cast<int>(i);
   return -1;
 }
 
@@ -143,6 +151,15 @@ std::vector<AdviceModel::Row> AdviceModel::wantedRows() {
     const auto group = onlyWished(f) ? std::nullopt : groupFor(f);
     if (!group) continue;
     auto& rows = groups[static_cast<std::size_t>(*group)];
+    const auto asked = *group != AdviceGroup::unknown
+                           ? rows.end()
+                           : std::find_if(rows.begin(), rows.end(), [&](const Row& row) {
+                               return askTheSame(findings[static_cast<std::size_t>(row.finding)], f);
+                             });
+    if (asked != rows.end()) {
+      ++asked->asking;
+      continue;
+    }
     ++counts_[static_cast<std::size_t>(*group)];
     Row row{{*group, f.rule, f.book, f.subjects, 0}, static_cast<int>(i), isMarked(f) ? number : 0};
     for (const Row& other : rows) {

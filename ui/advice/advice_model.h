@@ -36,11 +36,13 @@ class AdviceModel : public QAbstractListModel {
 
   // Index into the report's findings, -1 for a group row.
   int findingAt(int row) const { return rows_[static_cast<std::size_t>(row)].finding; }
-  int rowOfFinding(int finding) const;  // -1 when not shown
+  int rowOfFinding(int finding) const;  // of a question asked before, that row; -1 when not shown
   int rowStandingFor(int finding) const;  // its own, or that of the folded group it is in; -1 when in none
   // The number on the plan, 0 for a finding without a mark.
   int numberAt(int row) const { return rows_[static_cast<std::size_t>(row)].number; }
   const FindingText& textAt(int row) const;
+  // How many rules wait for what this row asks; 1 for all but questions.
+  int askingAt(int row) const { return rows_[static_cast<std::size_t>(row)].asking; }
   Level levelAt(int row) const;
   const Finding* findingOf(int row) const;  // nullptr for a group row
   const std::string& bookAt(int row) const { return rows_[static_cast<std::size_t>(row)].key.book; }
@@ -58,6 +60,7 @@ class AdviceModel : public QAbstractListModel {
     Key key;
     int finding = -1;
     int number = 0;
+    int asking = 1;  // rules that ask this question
   };
   std::vector<Row> wantedRows();
   static void groupByThing(std::vector<Row>& rows);

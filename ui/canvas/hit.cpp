@@ -75,7 +75,7 @@ int findingAt(const Report& report, Point p, Length reach) {
   Length best_distance = reach;
   for (std::size_t i = 0; i < report.findings.size(); ++i) {
     const Finding& finding = report.findings[i];
-    if (!isMarked(finding) || finding.outcome == Outcome::unknown) continue;  // those have no mark
+    if (!isMarked(finding)) continue;
     for (const Place& place : finding.places) {
       // A line or mark is a finer target than a zone that covers much of the floor.
       const Length coarse = place.kind == Place::Kind::zone ? reach / 2 : Length{};

@@ -9,6 +9,7 @@
 #include <QToolTip>
 #include <algorithm>
 
+#include "core/rules/tally.h"
 #include "core/rules/wishes.h"
 #include "ui/look/look.h"
 #include "ui/session/session.h"
@@ -104,11 +105,9 @@ QString OptionBar::figures(int index) const {
   const Layout layout = shown ? session_.layout() : deriveLayout(session_.plan(), at);
   if (layout.room.empty()) return tr("No room drawn yet");
   const Report report = shown ? session_.report() : check(layout, choiceOf(session_.plan()));
-  const auto shorts = std::count_if(report.findings.begin(), report.findings.end(),
-                                    [](const Finding& f) { return f.outcome == Outcome::shortfall; });
   const WishCounts wishes = countsOf(wishStates(layout, report.figures));
   return tr("%1 short\nLargest turning circle %2\nWish list: %3 in the plan, %4 wanted, %5 out, %6 undecided")
-      .arg(shorts)
+      .arg(tallyOf(report).allShort())
       .arg(roundedDown(report.figures.turning.largest.radius * 2, session_.plan().unit))
       .arg(wishes.in_plan)
       .arg(wishes.wanted)

@@ -174,7 +174,6 @@ void StripScene::mark(const Report& report, const DrawStyle& style) {
     const Finding& finding = report.findings[i];
     if (!isMarked(finding)) continue;
     ++number;  // as the plan and Advice count them
-    if (finding.outcome == Outcome::unknown) continue;  // nothing to see; Advice asks for it
     if (finding.subjects.empty() || !boxOf(finding.subjects.front())) continue;
     const ElementId& id = finding.subjects.front();
     if (leftOf(id)) continue;  // a whole wall

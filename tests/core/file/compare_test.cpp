@@ -35,7 +35,7 @@ TEST_F(CompareTest, CountsAreThoseOfTheReports) {
     const Tally tally = tallyOf(check(deriveLayout(plan, i), choiceOf(plan)));
     EXPECT_EQ(figure("Short, required")->cells.at(i).text, std::to_string(tally.shortOf(Level::required)));
     EXPECT_EQ(figure("Short, craft")->cells.at(i).text, std::to_string(tally.shortOf(Level::craft)));
-    EXPECT_EQ(figure("Not stated")->cells.at(i).text, std::to_string(tally.unknown));
+    EXPECT_EQ(figure("Not stated")->cells.at(i).text, std::to_string(tally.questions));
     EXPECT_EQ(figure("Clear")->cells.at(i).text, std::to_string(tally.clear));
   }
 }

@@ -99,9 +99,10 @@ TEST(Text, NotStatedSaysSo) {
   f.outcome = Outcome::unknown;
   f.limit = 80_in;
   f.detail = "ceiling-not-stated";
+  f.fact = "ceiling.height";
   const FindingText text = shown(f);
   EXPECT_EQ(text.outcome, "Not stated");
-  EXPECT_EQ(text.headline, "Room: ceiling height is not stated");
+  EXPECT_EQ(text.headline, "Room: the plan does not say: how high is the ceiling above the finished floor?");
   EXPECT_EQ(text.needed, "at least 80\"");
   EXPECT_NE(text.detail.find("ceiling height"), std::string::npos);
 }
@@ -116,12 +117,54 @@ TEST(Text, AYesOrNoThatIsNotStatedAsksInPlainWords) {
   f.fact = "studs";
   EXPECT_EQ(shown(f).headline,
             "Room: the plan does not say whether it stands between two studs, or a header is planned");
+  f.subjects = {{"n"}};
+  EXPECT_EQ(shown(f).headline, "Wall n: the plan does not say: where is its first stud, and how far apart are they?");
+  f.subjects = {};
   f.rule = "door-unlocks-outside";
   f.fact = "only_bathroom";  // in the catalogue: its question
   EXPECT_EQ(shown(f).headline,
             "Room: the plan does not say: is this the only bathroom of the dwelling?");
   f.fact = "";
   EXPECT_NE(shown(f).headline.find("cannot be told yet"), std::string::npos);
+}
+
+// A figure that is asked for by its own question, not by the name of what is made of it.
+TEST(Text, AFigureThatIsNotStatedAsksForTheFact) {
+  Finding f;
+  f.rule = "basin-height-range";
+  f.book = "comfort";
+  f.subjects = {{"b2"}};
+  f.outcome = Outcome::unknown;
+  f.compare = Compare::between;
+  f.limit = 32_in;
+  f.limit_high = 43_in;
+  f.fact = "height";
+  EXPECT_EQ(shown(f).headline, "Basin b2: the plan does not say: how high does it stand above the floor?");
+  EXPECT_EQ(shown(f).needed, "32\" to 43\"");
+}
+
+TEST(Text, FiguresReadAsOneWouldSayThem) {
+  Finding f = toiletFront(-28_in, Outcome::shortfall);
+  EXPECT_EQ(shown(f).measured, "28\" the other way") << "no figure below nothing";
+  f.compare = Compare::between;
+  f.limit = f.limit_high = 36_in;
+  f.measured = 32_in;
+  EXPECT_EQ(shown(f).needed, "exactly 36\"");
+  f.rule = "bath-back-bars";
+  f.book = "us-access";
+  f.compare = Compare::atLeast;
+  f.limit = Count{2};
+  f.limit_high = {};
+  f.measured = Count{1};
+  f.short_by = Count{1};
+  EXPECT_EQ(shown(f).headline, "Toilet: bars behind it: 1, needs at least 2");
+  f.rule = "fan-sound";
+  f.book = "comfort";
+  f.compare = Compare::atMost;
+  f.limit = Amount::of(1);
+  f.measured = Amount{1500};
+  EXPECT_EQ(shown(f).needed, "at most 1 sone");
+  EXPECT_EQ(shown(f).measured, "1.5 sones");
 }
 
 TEST(Text, SourceAndGradeAreNamed) {
@@ -138,6 +181,15 @@ TEST(Text, NamesOfThings) {
   EXPECT_EQ(subjectName(option, {"x"}), "Grandmother's chest");
   EXPECT_EQ(subjectName(option, {"d1"}), "Door d1");
   EXPECT_EQ(subjectName(option, {"n"}), "Wall n");
+  Option lit = smallBath();
+  WallItem light;
+  light.id = {"light"};
+  light.kind = "side-light";
+  WallItem other = light;
+  other.id = {"light2"};
+  lit.on_walls = {light, other};
+  EXPECT_EQ(subjectName(lit, {"light"}), "Side light");
+  EXPECT_EQ(subjectName(lit, {"light2"}), "Side light 2");
 }
 
 TEST(Text, FiguresOfEachKind) {

@@ -23,7 +23,7 @@ Rule lightAtFixture() {
       .why = "A lamp behind one's back leaves in shadow what one does.",
       .sizes = {30_in, 30_in},
       .met = "has a light",
-      .missed = "has no light near",
+      .missed = "has no light near it",
   };
 }
 

@@ -6,7 +6,7 @@ Rule showerHotWater() {
   return {
       .id = "shower-hot-water",
       .book = "us-access",
-      .title = "hot water limited to",
+      .title = "limit of its hot water",
       .level = Level::required,
       .compare = Compare::atMost,
       .limit = Amount::of(120),

@@ -21,8 +21,8 @@ Rule joistMadeUncut() {
           "A made joist or truss fails where it is cut, so its maker or an engineer decides, never a rule of "
           "thumb.",
       .mends = {Mend::state},
-      .met = "is solid wood",
-      .missed = "is made wood or a truss, which nobody cuts without its maker or an engineer",
+      .met = "the joists cut for it are solid wood",
+      .missed = "cuts made joists or trusses, which nobody cuts without their maker or an engineer",
   };
 }
 

@@ -1,0 +1,48 @@
+#include "core/rules/tally.h"
+
+#include <algorithm>
+
+#include "core/rules/wishes.h"
+
+namespace elbowroom {
+
+bool askTheSame(const Finding& a, const Finding& b) {
+  if (a.outcome != Outcome::unknown || b.outcome != Outcome::unknown || a.fact.empty() || a.fact != b.fact) return false;
+  if (a.fact == "ceiling.height") return true;  // the room has one
+  if (a.subjects.empty() || b.subjects.empty()) return a.subjects.empty() && b.subjects.empty();
+  return a.subjects.front() == b.subjects.front();
+}
+
+Tally tallyOf(const Report& report) {
+  Tally tally;
+  std::vector<const Finding*> asked;
+  for (const Finding& f : report.findings) {
+    if (onlyWished(f)) continue;
+    const bool accepted = !f.acknowledged.empty();
+    switch (f.outcome) {
+      case Outcome::shortfall:
+        ++(accepted ? tally.accepted : tally.short_by_level.at(static_cast<std::size_t>(f.level)));
+        break;
+      case Outcome::unknown:
+        ++(accepted ? tally.accepted : tally.unknown);
+        if (!accepted && std::none_of(asked.begin(), asked.end(), [&](const Finding* a) { return askTheSame(*a, f); }))
+          asked.push_back(&f);
+        break;
+      case Outcome::close:
+        ++tally.close;
+        break;
+      case Outcome::clear:
+        ++tally.clear;
+        break;
+      case Outcome::failed:
+        ++tally.failed;
+        break;
+      case Outcome::notApplicable:
+        break;
+    }
+  }
+  tally.questions = static_cast<int>(asked.size());
+  return tally;
+}
+
+}  // namespace elbowroom
