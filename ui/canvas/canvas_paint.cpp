@@ -2,6 +2,7 @@
 #include <QPaintEvent>
 #include <cmath>
 
+#include "ui/canvas/north_arrow.h"
 #include "ui/canvas/plan_canvas.h"
 #include "ui/canvas/tag.h"
 #include "ui/widgets/figures.h"
@@ -23,6 +24,7 @@ void PlanCanvas::paintEvent(QPaintEvent* event) {
   // The figures about the chosen thing are those of the plan as it is; beside the ghost they would mislead.
   if (tool_ != &select_ || !session_.preview()) tool_->paint(painter);
   paintPreview(painter);
+  if (const auto north = session_.plan().north) paintNorthArrow(painter, size(), *north, palette());
 }
 
 void PlanCanvas::paintPlan(QPainter& painter) {

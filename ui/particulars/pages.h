@@ -14,6 +14,7 @@ class QSpinBox;
 namespace elbowroom::ui {
 
 class GlassForm;
+class NorthField;
 class SlopesForm;
 
 class RoomPage : public Page {  // nothing is selected
@@ -27,6 +28,7 @@ class RoomPage : public Page {  // nothing is selected
   QLineEdit* name_;
   LengthEdit* ceiling_;
   SlopesForm* slopes_;
+  NorthField* north_;
   QLabel *area_, *free_;
 };
 

@@ -3,6 +3,7 @@
 #include <QPushButton>
 
 #include "core/rules/text.h"
+#include "ui/particulars/north_field.h"
 #include "ui/particulars/pages.h"
 #include "ui/particulars/slopes_form.h"
 #include "ui/session/session.h"
@@ -49,6 +50,8 @@ RoomPage::RoomPage(Session& session, QWidget* parent) : Page(session, parent) {
   ceiling_->setRange(12_in, 400_in);
   slopes_ = new SlopesForm(session_, this);
   addWide(slopes_);
+  north_ = new NorthField(this);
+  addField(tr("North"), north_);
   area_ = addFact(tr("Floor area"));
   free_ = addFact(tr("Free floor"));
   commitText(name_, [this](const std::string& title) { session_.perform(SetTitle{title}, tr("Change title")); });
@@ -59,6 +62,10 @@ RoomPage::RoomPage(Session& session, QWidget* parent) : Page(session, parent) {
   };
   connect(ceiling_, &LengthEdit::committed, this, put);
   connect(ceiling_, &LengthEdit::cleared, this, [put] { put(std::nullopt); });
+  connect(north_, &NorthField::stated, this, [this](const std::optional<Angle>& north, bool merges) {
+    if (!merges) session_.endMerge();
+    session_.perform(SetNorth{north}, north ? tr("State north") : tr("Leave north open"), "north");
+  });
 }
 
 QString RoomPage::title() const { return tr("Room"); }
@@ -72,6 +79,7 @@ void RoomPage::refresh() {
   }
   ceiling_->setLength(session_.option().room.ceiling.height, unit);
   slopes_->refresh();
+  north_->setNorth(session_.plan().north);
   const bool drawn = !session_.layout().room.empty();
   area_->setText(drawn ? areaWords(session_.report().figures.room_area, unit) : tr("not drawn yet"));
   free_->setText(drawn ? areaWords(session_.report().figures.free_floor, unit) : QString());
