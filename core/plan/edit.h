@@ -46,6 +46,8 @@ struct SetCeiling { Ceiling ceiling; };
 struct AddOption { std::string name; int copy_of = -1; };  // -1: empty room
 struct RemoveOption {};
 struct RenameOption { std::string name; };
+// To this place among the options. The first option is the room as found: it stays first, and nothing goes before it.
+struct MoveOption { std::size_t to = 0; };
 struct SetTitle { std::string title; };          // whole plan
 struct SetUnit { Unit unit; };                   // whole plan
 struct SetBooks { std::vector<std::string> books; };  // whole plan
@@ -64,7 +66,8 @@ struct SetNorth { std::optional<Angle> north; };      // whole plan
 using Change = std::variant<PutFixtures, PutOpenings, PutWallItems, RemoveElements, SetRoom, PutWall, MoveCorner,
                             MoveWall, SplitWall, RemoveCorner, SetCeiling, AddOption, RemoveOption, RenameOption,
                             SetTitle, SetUnit, SetBooks, SetPeople, SetNorth, PutCeilingItems, StateFact,
-                            Acknowledge, AnswerWish, SetBookSetting, ChangeRule, SetTolerance, PutThings>;
+                            Acknowledge, AnswerWish, SetBookSetting, ChangeRule, SetTolerance, PutThings,
+                            MoveOption>;
 
 struct Edit {
   std::size_t option = 0;

@@ -1,3 +1,5 @@
+#include <algorithm>
+
 #include "core/plan/edit_parts.h"
 
 #include <algorithm>
@@ -28,6 +30,17 @@ Refusal change(Plan& plan, std::size_t option, const RemoveOption&) {
 Refusal change(Plan& plan, std::size_t option, const RenameOption& c) {
   if (option >= plan.options.size()) return refused("no-such-option", "The option to rename does not exist.");
   plan.options[option].name = c.name;
+  return {};
+}
+
+Refusal change(Plan& plan, std::size_t option, const MoveOption& c) {
+  if (option >= plan.options.size() || c.to >= plan.options.size())
+    return refused("no-such-option", "The option to move does not exist.");
+  if (option != c.to && (option == 0 || c.to == 0))
+    return refused("first-option", "The first option is the room as found; it stays first.");
+  const auto at = [&](std::size_t place) { return plan.options.begin() + static_cast<std::ptrdiff_t>(place); };
+  if (option < c.to) std::rotate(at(option), at(option) + 1, at(c.to) + 1);
+  if (c.to < option) std::rotate(at(c.to), at(option), at(option) + 1);
   return {};
 }
 

@@ -38,6 +38,7 @@ Refusal keepInPlace(const Option& before, Option& after, const std::map<ElementI
 Refusal change(Plan&, std::size_t option, const AddOption&);
 Refusal change(Plan&, std::size_t option, const RemoveOption&);
 Refusal change(Plan&, std::size_t option, const RenameOption&);
+Refusal change(Plan&, std::size_t option, const MoveOption&);
 // What concerns the whole plan ignores the option.
 Refusal change(Plan&, std::size_t, const SetTitle&);
 Refusal change(Plan&, std::size_t, const SetUnit&);

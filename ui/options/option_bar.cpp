@@ -4,6 +4,7 @@
 #include <QHelpEvent>
 #include <QKeyEvent>
 #include <QLineEdit>
+#include <QMenu>
 #include <QTabBar>
 #include <QToolButton>
 #include <QToolTip>
@@ -176,11 +177,47 @@ void OptionBar::commitName() {
 void OptionBar::remove(int index) {
   if (tabs_->count() < 2 || index < 0 || index >= tabs_->count()) return;
   endNaming();
-  const std::size_t shown = session_.optionIndex(), gone = static_cast<std::size_t>(index);
-  session_.setOption(gone);
-  const bool done = session_.perform(RemoveOption{}, tr("Remove option"));
-  if (gone != shown) session_.setOption(done && gone < shown ? shown - 1 : shown);
+  const auto gone = static_cast<std::size_t>(index);
+  const QString name = QString::fromStdString(session_.plan().options[gone].name);
+  if (!session_.performOn(gone, RemoveOption{}, tr("Remove option"))) return;
   refresh();
+  emit said(tr("Removed the option %1 · %2 brings it back")
+                .arg(name, QKeySequence(QKeySequence::Undo).toString(QKeySequence::NativeText)));
+}
+
+void OptionBar::move(int index, int to) {
+  if (index < 1 || to < 1 || index >= tabs_->count() || to >= tabs_->count() || index == to) return;
+  commitName();
+  endNaming();
+  session_.performOn(static_cast<std::size_t>(index), MoveOption{static_cast<std::size_t>(to)}, tr("Move option"));
+}
+
+void OptionBar::openMenu(int index, const QPoint& at) {
+  if (index < 0 || index >= tabs_->count()) return;
+  commitName();
+  auto* menu = new QMenu(this);
+  menu->setAttribute(Qt::WA_DeleteOnClose);
+  const auto add = [&](const QString& text, const QString& key, bool can, auto run) {
+    QAction* action = menu->addAction(key.isEmpty() ? text : text + u'\t' + key);
+    action->setEnabled(can);
+    connect(action, &QAction::triggered, this, run);
+    return action;
+  };
+  const int count = tabs_->count();
+  add(tr("&Rename"), tr("F2"), true, [this, index] { rename(index); });
+  add(tr("&Duplicate"), {}, true, [this, index] {
+    tabs_->setCurrentIndex(index);
+    duplicate();
+  });
+  menu->addSeparator();
+  const QString first = index == 0 ? tr("The first option is the room as found; it stays first") : QString();
+  add(tr("Move &left"), tr("Alt+Left"), index > 1, [this, index] { move(index, index - 1); })->setToolTip(first);
+  add(tr("Move ri&ght"), tr("Alt+Right"), index > 0 && index + 1 < count, [this, index] { move(index, index + 1); })
+      ->setToolTip(first);
+  menu->setToolTipsVisible(!first.isEmpty());
+  menu->addSeparator();
+  add(tr("R&emove"), tr("Del"), count > 1, [this, index] { remove(index); });
+  menu->popup(at);
 }
 
 bool OptionBar::eventFilter(QObject* watched, QEvent* event) {
@@ -191,9 +228,19 @@ bool OptionBar::eventFilter(QObject* watched, QEvent* event) {
     return index >= 0;
   }
   if (watched == tabs_ && event->type() == QEvent::KeyPress) {
-    const int key = static_cast<QKeyEvent*>(event)->key();
+    const auto* pressed = static_cast<QKeyEvent*>(event);
+    const int key = pressed->key(), shown = tabs_->currentIndex();
+    if (pressed->modifiers() == Qt::AltModifier && key == Qt::Key_Left) return move(shown, shown - 1), true;
+    if (pressed->modifiers() == Qt::AltModifier && key == Qt::Key_Right) return move(shown, shown + 1), true;
     if (key == Qt::Key_F2) return rename(tabs_->currentIndex()), true;
     if (key == Qt::Key_Delete) return remove(tabs_->currentIndex()), true;
+  }
+  if (watched == tabs_ && event->type() == QEvent::ContextMenu) {
+    const auto* asked = static_cast<QContextMenuEvent*>(event);
+    const bool keys = asked->reason() == QContextMenuEvent::Keyboard;
+    const int index = keys ? tabs_->currentIndex() : tabs_->tabAt(asked->pos());
+    openMenu(index, keys ? tabs_->mapToGlobal(tabs_->tabRect(index).bottomLeft()) : asked->globalPos());
+    return true;
   }
   if (watched == tabs_ && event->type() == QEvent::Resize && naming_ >= 0)
     QMetaObject::invokeMethod(this, &OptionBar::placeEditor, Qt::QueuedConnection);

@@ -12,8 +12,9 @@ namespace elbowroom::ui {
 class Session;
 
 // "+" duplicates the current option and lets its name be typed in the tab. Double click or F2 renames, Delete
-// or the tab's cross removes (undo brings it back); the last option cannot be removed. The tab's tooltip
-// compares.
+// or the tab's cross removes (undo brings it back); the last option cannot be removed. Alt+Left and Alt+Right move
+// the current tab; the first, the room as found, stays first. A right click or the Menu key opens all of it as a
+// menu. The tab's tooltip compares.
 class OptionBar : public QWidget {
   Q_OBJECT
  public:
@@ -26,9 +27,14 @@ class OptionBar : public QWidget {
   QString figures(int index) const;
 
  public slots:
-  void duplicate();
+  void duplicate();  // the one shown
   void rename(int index);
   void remove(int index);
+  void move(int index, int to);
+  void openMenu(int index, const QPoint& at);  // `at` on the screen
+
+ signals:
+  void said(const QString& text);
 
  protected:
   bool eventFilter(QObject* watched, QEvent* event) override;

@@ -38,9 +38,24 @@ void Session::recompute(bool moved) {
 
 bool Session::perform(Change change, const QString& label, const QString& mergeKey) {
   cancelDrag();
+  return performIn(option_, std::move(change), label, mergeKey);
+}
+
+bool Session::performOn(std::size_t option, Change change, const QString& label) {
+  cancelDrag();
+  return performIn(option, std::move(change), label, {});
+}
+
+void Session::keepOption(const std::string& name) {
+  const auto& options = plan().options;
+  const auto same = std::find_if(options.begin(), options.end(), [&](const Option& o) { return o.name == name; });
+  if (same != options.end()) option_ = static_cast<std::size_t>(same - options.begin());
+}
+
+bool Session::performIn(std::size_t option, Change change, const QString& label, const QString& mergeKey) {
   const auto names = optionNames(plan());
   const bool adds_option = std::holds_alternative<AddOption>(change);
-  const auto outcome = history_.perform({option_, std::move(change), label.toStdString(), mergeKey.toStdString()});
+  const auto outcome = history_.perform({option, std::move(change), label.toStdString(), mergeKey.toStdString()});
   if (!outcome) {
     last_error_ = QString::fromStdString(outcome.error().message);
     emit refused(last_error_);
@@ -48,6 +63,7 @@ bool Session::perform(Change change, const QString& label, const QString& mergeK
   }
   last_error_.clear();
   if (*outcome) {
+    keepOption(names[option_]);
     if (adds_option) option_ = plan().options.size() - 1;
     planReplaced();
     if (names != optionNames(plan())) emit optionChanged();
@@ -70,6 +86,7 @@ void Session::undo() {
   cancelDrag();
   const auto names = optionNames(plan());
   history_.undo();
+  keepOption(names[option_]);
   planReplaced();
   if (names != optionNames(plan())) emit optionChanged();
 }
@@ -78,6 +95,7 @@ void Session::redo() {
   endDrag();
   const auto names = optionNames(plan());
   history_.redo();
+  keepOption(names[option_]);
   planReplaced();
   if (names != optionNames(plan())) emit optionChanged();
 }

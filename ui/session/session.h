@@ -31,7 +31,10 @@ class Session : public QObject {
   // first: what is only carried is not in the plan. False: refused; lastError() says why
   // and `refused` is emitted.
   bool perform(Change change, const QString& label, const QString& mergeKey = {});
+  // The same for another option, by index: the one shown stays shown.
+  bool performOn(std::size_t option, Change change, const QString& label);
   void endMerge();
+  // Both keep showing the option that is shown, wherever it stands then.
   void undo();
   void redo();
   const QString& lastError() const { return last_error_; }
@@ -95,6 +98,9 @@ class Session : public QObject {
   // `moved`: things were moved; what that cannot change is taken over.
   void recompute(bool moved = false);
   void restart(Plan plan, bool saved);
+  bool performIn(std::size_t option, Change change, const QString& label, const QString& mergeKey);
+  // After a change of the options: the one of this name, or, when there is none (a new name), the one at its place.
+  void keepOption(const std::string& name);
   void planReplaced(bool moved = false);  // after undo, redo, option edits: clamps option and selection, then recompute
   History history_;
   std::optional<History> drag_base_;

@@ -131,6 +131,7 @@ void MainWindow::connectAll() {
   actions_->setUndoFirst([strip] { return strip->undoOwnStep(); });
   connect(strip, &WallStrip::placingEnded, canvas_, &PlanCanvas::stopPlacing);
   connect(canvas_, &PlanCanvas::said, hint_, &HintLine::say);
+  connect(static_cast<OptionBar*>(options_), &OptionBar::said, hint_, &HintLine::say);
   connect(strip, &WallStrip::said, hint_, &HintLine::say);
   connect(strip, &WallStrip::peopleWanted, this, &MainWindow::openPeople);
   connect(&session_, &Session::refused, this, [this](const QString& why) { notice(why); });

@@ -314,6 +314,26 @@ TEST(Options, AreCopiedRenamedAndRemoved) {
   EXPECT_EQ(refusal(two, RemoveOption{}, 2), "The option to remove does not exist.");
 }
 
+TEST(Options, MovedTheyKeepTheirOrderButTheFirstStaysFirst) {
+  Plan plan = *applied(hallBath(), AddOption{"B", 0});
+  plan = *applied(plan, AddOption{"C", 0});
+  plan = *applied(plan, AddOption{"D", 0});
+  const auto names = [](const Plan& p) {
+    std::string all;
+    for (const Option& o : p.options) all += o.name.substr(0, 1);
+    return all;
+  };
+  EXPECT_EQ(names(*applied(plan, MoveOption{3}, 1)), "ACDB");
+  EXPECT_EQ(names(*applied(plan, MoveOption{1}, 3)), "ADBC");
+  EXPECT_EQ(*applied(plan, MoveOption{2}, 2), plan);
+  EXPECT_EQ(*applied(plan, MoveOption{0}, 0), plan);
+  const std::string first = "The first option is the room as found; it stays first.";
+  EXPECT_EQ(refusal(plan, MoveOption{1}, 0), first);
+  EXPECT_EQ(refusal(plan, MoveOption{0}, 2), first);
+  EXPECT_EQ(refusal(plan, MoveOption{4}, 2), "The option to move does not exist.");
+  EXPECT_EQ(refusal(plan, MoveOption{1}, 4), "The option to move does not exist.");
+}
+
 TEST(Options, AnEditTouchesItsOptionOnly) {
   const Plan two = *applied(hallBath(), AddOption{"Pocket door", 0});
   const Plan out = *applied(two, MoveWall{{"n"}, -(6_in)}, 1);

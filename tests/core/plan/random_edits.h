@@ -154,7 +154,7 @@ inline Change RandomEdits::anyRoomChange(const Option& option) {
 }
 
 inline Change RandomEdits::anyPlanChange(const Plan& plan) {
-  switch (upTo(7)) {
+  switch (upTo(8)) {
     case 0:
       return AddOption{"Option " + std::to_string(upTo(6)),
                        upTo(static_cast<int>(plan.options.size()) + 1) - 1};
@@ -178,6 +178,8 @@ inline Change RandomEdits::anyPlanChange(const Plan& plan) {
       if (oneIn(8) && !people.empty()) people[0].stature = {};
       return SetPeople{people};
     }
+    case 7:
+      return MoveOption{static_cast<std::size_t>(upTo(static_cast<int>(plan.options.size())))};
     default:
       return SetNorth{oneIn(4) ? std::nullopt : std::optional(Angle::microdegrees(upTo(359'999'999)))};
   }
