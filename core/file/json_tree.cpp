@@ -78,7 +78,7 @@ class TreeBuilder : public nlohmann::json_sax<json> {
     } else if (isNotANumber(word)) {
       error = {"number", where + "\"" + word + "\" is not a number that a plan can hold.", place};
     } else {
-      error = {"json", where + reasonOf(cause.what()), place};
+      error = {"json", where + "this is not JSON " + reasonOf(cause.what()) + ".", place};
     }
     return false;
   }
@@ -89,14 +89,20 @@ class TreeBuilder : public nlohmann::json_sax<json> {
  private:
   // nlohmann's text is "[json.exception...] parse error at line 1, column 2: syntax error while parsing value
   // - unexpected end of input; expected ..."; only the part after " - " means something to a person.
-  static std::string reasonOf(const std::string& what) {
+  std::string reasonOf(const std::string& what) const {
+    const std::size_t first = text_.find_first_not_of(" \t\r\n");
+    if (first == std::string_view::npos) return "(the file is empty)";
+    if (text_[first] != '{' && text_[first] != '[') return "but some other kind of file";
+    const auto says = [&](std::string_view words) { return what.find(words) != std::string::npos; };
+    if (says("unexpected end of input") || says("missing closing quote"))
+      return "(the file ends too early, as if it had been cut off)";
     const std::size_t dash = what.find(" - ");
     std::string reason = dash == std::string::npos ? what : what.substr(dash + 3);
     if (const std::size_t last = reason.find("; last read: "); last != std::string::npos) {
       const std::size_t expected = reason.find("; expected ", last);
       reason = reason.substr(0, last) + (expected == std::string::npos ? "" : reason.substr(expected));
     }
-    return "this is not JSON (" + reason + ").";
+    return "(" + reason + ")";
   }
 
   // Where the token begins that ends before `position`. The parser has replaced control characters in it, and

@@ -171,7 +171,7 @@ Found figures(const Option& option, const std::string& place) {
   return found;
 }
 
-Found walls(const Option& option, const std::string& place) {
+Found walls(const Option& option, const std::string& place, Unit unit) {
   const std::size_t count = option.room.walls.size();
   if (count == 0) return std::nullopt;
   const std::string list = place + "/room/walls";
@@ -183,8 +183,8 @@ Found walls(const Option& option, const std::string& place) {
   const Outline ring = roomOutline(option.room);
   if (const std::optional<Point> at = selfCrossing(ring))
     return broken("walls-cross",
-                  "Two walls of the room cross or touch each other at " + inchesText(at->x) +
-                      " to the right and " + inchesText(at->y) + " up.",
+                  "Two walls of the room cross or touch each other at " + lengthText(at->x, unit) +
+                      " to the right and " + lengthText(at->y, unit) + " up.",
                   list);
   if (signedAreaOf(ring) > Area{})
     return broken("wall-turns-wrong",
@@ -279,7 +279,10 @@ Found options(const Plan& plan) {
     if (!names.insert(option.name).second)
       return broken("option-name", "Two options have the same name, \"" + option.name + "\".",
                     place + "/name");
-    for (const auto check : {ids, figures, walls, openings, elementsOnWalls, ceiling, reasons})
+    for (const auto check : {ids, figures})
+      if (Found found = check(option, place)) return found;
+    if (Found found = walls(option, place, plan.unit)) return found;
+    for (const auto check : {openings, elementsOnWalls, ceiling, reasons})
       if (Found found = check(option, place)) return found;
   }
   return std::nullopt;

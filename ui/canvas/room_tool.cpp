@@ -26,7 +26,37 @@ Room roomOf(std::vector<Point> corners, Length thickness, const Room& keep) {
   return room;
 }
 
+std::optional<Point> crossingOf(const std::vector<Point>& corners, Point next) {
+  if (corners.size() < 2) return std::nullopt;
+  const Segment wall{corners.back(), next};
+  const bool closes = next == corners.front();
+  // Back over the wall before it.
+  const Point before = corners[corners.size() - 2];
+  const Direction there = Direction::between(wall.a, before), way = Direction::between(wall.a, next);
+  if (dot(next - wall.a, there) > Length{} && std::abs(there.x * way.y - there.y * way.x) < 1e-9)
+    return distance(wall.a, next) < distance(wall.a, before) ? next : before;
+  for (std::size_t i = 0; i + 2 < corners.size(); ++i) {
+    const Segment other{corners[i], corners[i + 1]};
+    const Gap gap = gapBetween(wall, other);
+    if (gap.distance > Length{}) continue;
+    if (closes && i == 0) {
+      // They share the first corner; more than that only when one runs along the other.
+      const Direction first = Direction::between(other.a, other.b), last = Direction::between(next, wall.a);
+      if (first.x * last.x + first.y * last.y < 1 - 1e-12) continue;
+    }
+    return gap.from;
+  }
+  return std::nullopt;
+}
+
+QString RoomTool::wordsOfCrossing(Point at) const {
+  const Length along = distance(corners_.back(), at);
+  return QObject::tr("That wall would cross or touch another one %1 from its beginning; walls only meet at corners.")
+      .arg(lengthWords(along, context_.unit()));
+}
+
 void RoomTool::move(const Pointer& pointer, bool) {
+  crossed_.reset();
   next_ = snapped(pointer);
   pointed_ = true;
   context_.repaint();
@@ -49,15 +79,18 @@ void RoomTool::press(const Pointer& pointer) {
   next_ = snapped(pointer);
   if (corners_.size() >= 3 && next_.reason == SnapReason::closing)
     finish();
-  else
-    placeCorner(next_.point);
+  else if (const QString why = placeCorner(next_.point); !why.isEmpty())
+    context_.say(why);
 }
 
-void RoomTool::placeCorner(Point point) {
-  if (!corners_.empty() && distance(corners_.back(), point) < 1_in) return;
+QString RoomTool::placeCorner(Point point) {
+  if (!corners_.empty() && distance(corners_.back(), point) < 1_in) return {};
+  crossed_ = crossingOf(corners_, point);
+  context_.repaint();
+  if (crossed_) return wordsOfCrossing(*crossed_);
   corners_.push_back(point);
   context_.say(hint());
-  context_.repaint();
+  return {};
 }
 
 void RoomTool::doublePress(const Pointer&) { finish(); }
@@ -65,6 +98,12 @@ void RoomTool::doublePress(const Pointer&) { finish(); }
 void RoomTool::finish() {
   if (corners_.size() < 3) {
     context_.say(QObject::tr("A room needs at least three corners."));
+    return;
+  }
+  crossed_ = crossingOf(corners_, corners_.front());
+  context_.repaint();
+  if (crossed_) {
+    context_.say(wordsOfCrossing(*crossed_));
     return;
   }
   Session& session = context_.session();
@@ -88,7 +127,7 @@ void RoomTool::askForLength(const QString& typed) {
         if (corners_.size() >= 3 && distance(corner, corners_.front()) < 0.25_in)
           finish();
         else
-          placeCorner(corner);
+          return placeCorner(corner);
         return QString();
       },
       QObject::tr("Wall length"));
@@ -111,6 +150,7 @@ bool RoomTool::key(QKeyEvent* event) {
 bool RoomTool::undo() {
   if (corners_.empty()) return false;
   corners_.pop_back();
+  crossed_.reset();
   context_.say(hint());
   context_.repaint();
   return true;
@@ -140,6 +180,19 @@ void RoomTool::paint(QPainter& painter) {
   };
   for (std::size_t i = 1; i < line.size(); ++i)
     if (distance(line[i - 1], line[i]) > 2_in) label({line[i - 1], line[i]});
+  // Seen while pointing, before it is refused.
+  const bool closing = next_.reason == SnapReason::closing;
+  std::optional<Point> crossing = crossed_;
+  if (!crossing && !corners_.empty() && distance(corners_.back(), next_.point) >= 1_in)
+    crossing = crossingOf(corners_, closing ? corners_.front() : next_.point);
+  if (crossing) {
+    const QPointF at = context_.map().toPx(*crossing);
+    painter.setPen(QPen(palette.color(QPalette::Text), 2.5));
+    painter.drawLine(at - QPointF(7, 7), at + QPointF(7, 7));
+    painter.drawLine(at - QPointF(7, -7), at + QPointF(7, -7));
+    paintTag(painter, at + QPointF(0, 20), QObject::tr("walls cross here"), QPalette::Text);
+    return;
+  }
   if (next_.reason != SnapReason::none && next_.reason != SnapReason::step) {
     painter.setPen(palette.color(QPalette::Text));
     painter.drawText(context_.map().toPx(next_.point) + QPointF(12, -8),

@@ -20,14 +20,21 @@ class RoomTool : public Tool {
 
  private:
   SnappedPoint snapped(const Pointer&) const;
-  void placeCorner(Point);
+  // Why not there; empty: placed, or it is where the last corner is.
+  QString placeCorner(Point);
+  QString wordsOfCrossing(Point at) const;
   void finish();
   void askForLength(const QString& typed);
   CanvasContext& context_;
   std::vector<Point> corners_;
   SnappedPoint next_;
+  std::optional<Point> crossed_;  // where the walls would have crossed that were refused last
   bool pointed_ = false;
 };
+
+// Where a wall from the last of these corners to `next` would meet the walls before it, other than at that corner and
+// at the first, where the room closes.
+std::optional<Point> crossingOf(const std::vector<Point>& corners, Point next);
 
 // 2x4 studs with 1/2 in board on both sides (comfort and trade figures): 4 1/2 in; 115 mm in metric plans.
 Length usualWallThickness(Unit);

@@ -64,22 +64,42 @@ void FileFlow::newPlan() {
 }
 
 void FileFlow::openDialog() {
-  if (!mayLeave()) return;
   const QString path = QFileDialog::getOpenFileName(window_, tr("Open plan"), QFileInfo(path_).absolutePath(),
                                                     tr("Elbowroom plans (*%1);;All files (*)").arg(kSuffix));
-  if (!path.isEmpty()) open(path);
+  if (!path.isEmpty()) openAsking(path);
 }
 
-bool FileFlow::open(const QString& path) {
+std::optional<Plan> FileFlow::load(const QString& path) {
   auto plan = loadPlan(path.toStdString());
-  if (!plan) {
-    emit problem(QString::fromStdString(plan.error().message));
-    return false;
-  }
-  session_.replace(std::move(plan).value());
+  if (plan) return std::move(plan).value();
+  // The sentence begins with the whole path; the name is enough for somebody who has just chosen it.
+  QString why = QString::fromStdString(plan.error().message);
+  const QString place = path + QStringLiteral(": ");
+  if (why.startsWith(place)) why = why.mid(place.size());
+  const QString name = QFileInfo(path).fileName();
+  emit problem(session_.layout().room.empty()
+                   ? tr("%1 was not opened: %2").arg(name, why)
+                   : tr("%1 was not opened: %2 The plan you have open is unchanged.").arg(name, why));
+  return std::nullopt;
+}
+
+void FileFlow::show(Plan plan, const QString& path) {
+  session_.replace(std::move(plan));
   setPath(path);
   remember(path);
   dropRecovery();
+}
+
+bool FileFlow::open(const QString& path) {
+  auto plan = load(path);
+  if (plan) show(std::move(*plan), path);
+  return plan.has_value();
+}
+
+bool FileFlow::openAsking(const QString& path) {
+  auto plan = load(path);
+  if (!plan || !mayLeave()) return false;
+  show(std::move(*plan), path);
   return true;
 }
 

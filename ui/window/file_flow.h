@@ -21,6 +21,8 @@ class FileFlow : public QObject {
   void openDialog();
   // False: not opened; the error was shown inline and the present plan is untouched.
   bool open(const QString& path);
+  // Asks about unsaved changes first, but only when the file can be opened.
+  bool openAsking(const QString& path);
   void openExample(const QString& resource);
   bool save();
   bool saveAs();
@@ -39,6 +41,9 @@ class FileFlow : public QObject {
   void done(const QString& sentence);
 
  private:
+  // nullopt: said why.
+  std::optional<Plan> load(const QString& path);
+  void show(Plan plan, const QString& path);
   void setPath(const QString& path);
   void remember(const QString& path);
   void writeRecovery();

@@ -187,8 +187,14 @@ void MainWindow::countWishes(int undecided) {
                                           : tr("Worth considering: every point is decided"));
 }
 
-void MainWindow::notice(const QString& text, bool lasting) {
+void MainWindow::ask(const QString& html) { tell(html, true, true); }
+
+void MainWindow::notice(const QString& text, bool lasting) { tell(text, lasting, false); }
+
+void MainWindow::tell(const QString& text, bool lasting, bool asks) {
   if (text.isEmpty()) return;
+  // Only what asks has marks in it; what a file says of itself is text, whatever it looks like.
+  notice_->setTextFormat(asks ? Qt::RichText : Qt::PlainText);
   notice_->setText(text);
   notice_->show();
   notice_->raise();
@@ -198,7 +204,7 @@ void MainWindow::notice(const QString& text, bool lasting) {
   else notice_timer_->start(lasting ? kReadSlowly : kReadQuickly);
 }
 
-bool MainWindow::noticeAsks() const { return notice_->text().contains("href"); }
+bool MainWindow::noticeAsks() const { return notice_->textFormat() == Qt::RichText; }
 
 void MainWindow::dismissNotice() {
   if (notice_->isHidden()) return;
@@ -293,23 +299,21 @@ void MainWindow::loadBooks() {
   const QStringList refused = shelf_->load();
   session_.recheck();
   if (!refused.isEmpty())
-    notice(tr("A book of yours cannot be used: %1").arg(refused.join(' ').toHtmlEscaped()), true);
+    notice(tr("A book of yours cannot be used: %1").arg(refused.join(' ')), true);
 }
 
 void MainWindow::warnOfMissingBooks() {
   const QStringList missing = BookShelf::missing(session_.plan().books);
   if (missing.isEmpty()) return;
-  notice(tr("This plan is to be checked against a book that is not here: %1. Nothing is checked from it. "
-            "<a href=\"books\">Add it</a>")
-             .arg(missing.join(", ").toHtmlEscaped()),
-         true);
+  ask(tr("This plan is to be checked against a book that is not here: %1. Nothing is checked from it. "
+         "<a href=\"books\">Add it</a>")
+          .arg(missing.join(", ").toHtmlEscaped()));
 }
 
 void MainWindow::offerRecovery() {
   if (!QFileInfo::exists(files_->recoveryFile())) return;
-  notice(tr("The last session ended before its changes were saved. <a href=\"restore\">Bring them back</a> or "
-            "<a href=\"drop\">leave them</a>."),
-         true);
+  ask(tr("The last session ended before its changes were saved. <a href=\"restore\">Bring them back</a> or "
+         "<a href=\"drop\">leave them</a>."));
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {
@@ -344,8 +348,8 @@ void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
 
 void MainWindow::dropEvent(QDropEvent* event) {
   const QList<QUrl> urls = event->mimeData()->urls();
-  if (urls.isEmpty() || !urls.front().isLocalFile() || !files_->mayLeave()) return;
-  files_->open(urls.front().toLocalFile());
+  if (urls.isEmpty() || !urls.front().isLocalFile()) return;
+  files_->openAsking(urls.front().toLocalFile());
 }
 
 }  // namespace elbowroom::ui

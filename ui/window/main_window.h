@@ -55,11 +55,13 @@ class MainWindow : public QMainWindow {
   void connectAll();
   void placeOverlays();
   void countWishes(int undecided);
-  // Goes by Escape, a click on the plan, the next change of the plan or after a while; with a link in it, by Escape or
-  // the link.
+  // Goes by Escape, a click on the plan, the next change of the plan or after a while.
   void notice(const QString& text, bool lasting = false);
+  // With links to answer by; goes by Escape or the link.
+  void ask(const QString& html);
+  void tell(const QString& text, bool lasting, bool asks);
   void dismissNotice();
-  bool noticeAsks() const;  // has a link in it: waits for an answer
+  bool noticeAsks() const;
   void loadBooks();
   void warnOfMissingBooks();
   void retitle();

@@ -7,6 +7,8 @@
 
 #include "core/base/length_text.h"
 #include "ui/canvas/room_tool.h"
+#include "ui/look/look.h"
+#include "ui/widgets/figures.h"
 
 namespace elbowroom::ui {
 
@@ -34,6 +36,8 @@ StartPanel::StartPanel(Session& session, QWidget* parent) : QFrame(parent), sess
   auto* example = new QPushButton(tr("Look at an example"), this);
   why_ = new QLabel(this);
   why_->setWordWrap(true);
+  why_->setTextFormat(Qt::PlainText);
+  why_->setAccessibleName(tr("Why there is no room yet"));
   why_->hide();
   grid->addWidget(title, 0, 0, 1, 4);
   grid->addWidget(note, 1, 0, 1, 4);
@@ -45,6 +49,7 @@ StartPanel::StartPanel(Session& session, QWidget* parent) : QFrame(parent), sess
   grid->addWidget(make, 4, 0, 1, 4);
   grid->addWidget(draw, 5, 0, 1, 2);
   grid->addWidget(example, 5, 2, 1, 2);
+  for (QLineEdit* edit : {across_, deep_}) connect(edit, &QLineEdit::textEdited, this, [this] { say({}); });
   connect(make, &QPushButton::clicked, this, &StartPanel::makeRoom);
   connect(across_, &QLineEdit::returnPressed, this, &StartPanel::makeRoom);
   connect(deep_, &QLineEdit::returnPressed, this, &StartPanel::makeRoom);
@@ -60,19 +65,45 @@ void StartPanel::refresh() {
   if (deep_->text().isEmpty() || !deep_->isModified()) deep_->setText(inches ? "5' 0\"" : "1600");
 }
 
-void StartPanel::makeRoom() {
-  const Unit unit = session_.plan().unit;
-  const auto across = parseLength(across_->text().toStdString(), unit);
-  const auto deep = parseLength(deep_->text().toStdString(), unit);
+std::optional<Length> StartPanel::sideIn(QLineEdit* edit) {
+  const Unit unit = session_.plan().unit, other = unit == Unit::inches ? Unit::millimetres : Unit::inches;
+  const Length least = unit == Unit::inches ? 12_in : 300_mm, most = unit == Unit::inches ? 1200_in : 30'000_mm;
+  const std::string text = edit->text().toStdString();
+  const auto side = parseLength(text, unit);
+  const auto plain = [&] { return parseLength(text, other).value() != *side; };  // a number without its unit
   QString why;
-  if (!across) why = QString::fromStdString(across.error().message);
-  else if (!deep) why = QString::fromStdString(deep.error().message);
-  else if (*across < 12_in || *deep < 12_in) why = tr("A room is at least 12 in each way.");
-  else if (*across > 1200_in || *deep > 1200_in) why = tr("That is larger than 100 ft; please check the figure.");
+  if (!side) {
+    why = QString::fromStdString(side.error().message);
+  } else if (*side < least) {
+    why = tr("A room is at least %1 each way; this is %2.").arg(lengthWords(least, unit), lengthWords(*side, unit));
+    if (unit == Unit::millimetres && plain()) why += tr(" A plain number is millimetres here; write 8' for feet.");
+  } else if (*side > most) {
+    why = tr("A room is at most %1 each way; this is %2.").arg(lengthWords(most, unit), lengthWords(*side, unit));
+    if (unit == Unit::inches && plain()) why += tr(" A plain number is inches here; write 2400 mm for millimetres.");
+  }
+  edit->setAccessibleDescription(why);
+  if (why.isEmpty()) return *side;
+  say(tr("%1: %2").arg(edit == across_ ? tr("Left to right") : tr("Top to bottom"), why));
+  edit->setFocus();
+  edit->selectAll();
+  return std::nullopt;
+}
+
+void StartPanel::say(const QString& why) {
+  QPalette colours = palette();
+  colours.setColor(QPalette::WindowText, lookOf(*this).warning);
+  why_->setPalette(colours);
   why_->setText(why);
   why_->setVisible(!why.isEmpty());
   adjustSize();
-  if (!why.isEmpty()) return;
+}
+
+void StartPanel::makeRoom() {
+  say({});
+  const Unit unit = session_.plan().unit;
+  const auto across = sideIn(across_);
+  const auto deep = across ? sideIn(deep_) : std::nullopt;
+  if (!across || !deep) return;
   const std::vector<Point> corners{{{}, *deep}, {*across, *deep}, {*across, {}}, {{}, {}}};
   session_.perform(SetRoom{roomOf(corners, usualWallThickness(unit), session_.option().room)}, tr("Make room"));
 }

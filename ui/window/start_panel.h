@@ -22,6 +22,9 @@ class StartPanel : public QFrame {
  private:
   void makeRoom();
   void refresh();
+  // nullopt: said why, and the field is ready for another figure.
+  std::optional<Length> sideIn(QLineEdit*);
+  void say(const QString& why);
   Session& session_;
   QLineEdit* across_;
   QLineEdit* deep_;

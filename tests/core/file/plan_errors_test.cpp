@@ -27,9 +27,11 @@ std::vector<Broken> brokenPlans() {
   const auto cut = testing::kExamplePlan.substr(0, 200);
   std::string deep = R"({"format": "elbowroom-plan", "x": )" + std::string(5000, '[') + std::string(5000, ']') + "}";
   return {
-      {"empty", "", "json", "1:1", "not JSON"},
-      {"prose", "This is a letter.", "json", "1:1", "not JSON"},
-      {"cut_off", cut, "json", "4:23", "not JSON"},
+      {"empty", "", "json", "1:1", "not JSON (the file is empty)"},
+      {"prose", "This is a letter.", "json", "1:1", "not JSON but some other kind of file"},
+      {"photo", std::string("\xFF\xD8\xFF\xE0\0\x10JFIF", 10), "json", "1:1", "not JSON but some other kind of file"},
+      {"cut_off", cut, "json", "4:23", "not JSON (the file ends too early"},
+      {"cut_off_in_a_text", testing::kExamplePlan.substr(0, 22), "json", "2:12", "not JSON (the file ends too early"},
       {"bad_utf8", "{\"format\": \"\xFF\"}", "json", "1:12", "not JSON"},
       {"trailing", testing::kExamplePlan + "{", "json", "23:1", "not JSON"},
       {"nested", deep, "json", "", "100 levels"},
