@@ -4,6 +4,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QScrollBar>
 #include <QSignalSpy>
 #include <QTest>
 
@@ -252,6 +253,46 @@ TEST_F(AdviceActionsTest, AChangedLimitSaysSo) {
   const int row = rowOf("toilet-centreline-side");
   EXPECT_TRUE(model().index(row).data(Qt::AccessibleTextRole).toString().contains("limit changed by you"));
   EXPECT_TRUE(QString::fromStdString(model().textAt(row).source).contains("limit changed by you"));
+}
+
+// A room with many shortfalls, so that the list is longer than its view.
+TEST(AdvicePlace, AcceptingLeavesTheListWhereItIs) {
+  Session session{hallBath()};
+  AdvicePanel panel(session);
+  panel.resize(330, 520);
+  panel.show();
+  panel.activateWindow();
+  QTest::qWait(1);
+  AdviceList& list = *panel.list();
+  AdviceModel& model = *panel.model();
+  ASSERT_GT(model.countOf(AdviceGroup::shortfall), 8);
+  const int row = 6;
+  const QModelIndex at = model.index(row);
+  list.scrollTo(at, QAbstractItemView::PositionAtTop);
+  QTest::mouseClick(list.viewport(), Qt::LeftButton, {}, list.visualRect(at).center());
+  QTest::qWait(1);
+  FindingActions* actions = panel.actions();
+  ASSERT_NE(actions, nullptr);
+  ASSERT_TRUE(QTest::qWaitFor([&] { return actions->searched(); }, 3000));
+  QTest::qWait(1);
+  const int top = list.visualRect(model.index(row)).top();
+  const std::string next = model.index(row + 1).data().toString().toStdString();
+  actions->acceptButton()->setFocus();
+  QTest::keyClick(actions->acceptButton(), Qt::Key_Space);
+  QLineEdit* reason = actions->reasonLine();
+  ASSERT_TRUE(reason->isVisible());
+  QTest::keyClicks(reason, "the wall stays");
+  const int scrolled = list.verticalScrollBar()->value();
+  QTest::keyClick(reason, Qt::Key_Return);
+  QTest::qWait(30);
+  EXPECT_EQ(model.countOf(AdviceGroup::accepted), 1);
+  EXPECT_EQ(model.index(row).data().toString().toStdString(), next);
+  EXPECT_EQ(list.verticalScrollBar()->value(), scrolled) << "the eyes stay";
+  EXPECT_EQ(list.visualRect(model.index(row)).top(), top) << "the next one is where the accepted one was";
+  EXPECT_EQ(list.currentIndex().row(), row) << "and is the one for the keys";
+  EXPECT_TRUE(list.hasFocus());
+  QTest::qWait(400);  // with its remedies searched
+  EXPECT_EQ(list.visualRect(model.index(row)).top(), top);
 }
 
 }  // namespace

@@ -2,6 +2,7 @@
 
 #include <QApplication>
 #include <QLabel>
+#include <QScrollBar>
 #include <QVBoxLayout>
 
 #include "ui/advice/advice_delegate.h"
@@ -103,7 +104,15 @@ QString AdvicePanel::turning() const { return turning_->text(); }
 FindingActions* AdvicePanel::actions() const { return actions_; }
 
 void AdvicePanel::refresh() {
+  const QPersistentModelIndex chosen(list_->currentIndex());
+  const int row = chosen.row(), place = list_->verticalScrollBar()->value();
   model_->refresh();
+  if (row >= 0 && !chosen.isValid()) {
+    // Its finding is accepted, mended or asked no more. The next one is where it was, and the list stays where it is.
+    const bool next = !session_.dragging() && row < model_->rowCount() && !model_->isGroup(row);
+    list_->setCurrentIndex(next ? model_->index(row) : QModelIndex());
+    list_->verticalScrollBar()->setValue(place);
+  }
   const bool has_room = !session_.layout().room.empty();
   const bool any = model_->rowCount() > 0;
   QStringList counts;
