@@ -47,12 +47,14 @@ PlanCanvas::PlanCanvas(Session& session, QWidget* parent)
   entry_ = new LengthEntry(this);
   connect(entry_, &LengthEntry::closed, this, [this] {
     if (tool_ == &select_) session_.endDrag();
+    followRoom();
   });
   connect(&session_, &Session::changed, this, [this] {
     stale_ = true;
     const bool had_room = had_room_;
     had_room_ = !session_.layout().room.empty();
     if (had_room_ && !had_room) zoomToFit();
+    followRoom();
     update();
   });
   connect(&session_, &Session::optionChanged, this, [this] {
@@ -239,7 +241,25 @@ void PlanCanvas::zoomToFit() {
   map_.origin = {};
   map_.origin = QPointF(width() / 2.0, height() / 2.0) - map_.toPx(middle);
   fitted_ = true;
+  in_view_ = true;
   update();
+}
+
+bool PlanCanvas::roomInView() const {
+  const Layout& layout = session_.layout();
+  if (layout.room.empty()) return false;
+  std::vector<Outline> all{layout.room};
+  for (const WallFrame& wall : layout.walls)
+    if (!wall.body.empty()) all.push_back(wall.body);
+  const Box box = boundsOf(all);
+  return QRectF(rect()).contains(QRectF(map_.toPx(box.low), map_.toPx(box.high)).normalized());
+}
+
+void PlanCanvas::followRoom() {
+  // The sheet does not move under the hand that drags a wall.
+  if (session_.dragging()) return;
+  if (in_view_ && !roomInView() && !session_.layout().room.empty()) zoomToFit();
+  in_view_ = roomInView();
 }
 
 void PlanCanvas::zoomBy(double factor, QPointF about) {
@@ -248,6 +268,7 @@ void PlanCanvas::zoomBy(double factor, QPointF about) {
   map_.origin += about - map_.toPx(fixed);
   stale_ = true;
   fitted_ = false;
+  in_view_ = roomInView();
   update();
 }
 
@@ -258,6 +279,7 @@ void PlanCanvas::zoomToPlace(const Place& place) {
   if (!rect().adjusted(60, 60, -60, -60).contains(at.toPoint())) {
     map_.origin += QPointF(rect().center()) - at;
     stale_ = true;
+    in_view_ = roomInView();
   }
   update();
 }
@@ -291,6 +313,7 @@ void PlanCanvas::mouseMoveEvent(QMouseEvent* event) {
     panning_from_ = event->position();
     fitted_ = false;
     stale_ = true;
+    in_view_ = roomInView();
     update();
     return;
   }

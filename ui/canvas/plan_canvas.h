@@ -81,6 +81,9 @@ class PlanCanvas : public QWidget, public CanvasContext {
   Pointer pointerAt(QPointF px, Qt::KeyboardModifiers) const;
   void take(std::unique_ptr<Tool>);
   void rebuild();
+  bool roomInView() const;
+  // A room that was whole in the view and has grown out of it is shown whole again; who has zoomed into it stays there.
+  void followRoom();
   DisplayList turningList(Clutter drawn) const;
   void paintPlan(QPainter&);
   void paintStandIn(QPainter&);
@@ -100,6 +103,7 @@ class PlanCanvas : public QWidget, public CanvasContext {
   bool clear_zones_ = true, turning_ = true;
   bool fitted_ = false;
   bool had_room_ = false;
+  bool in_view_ = false;  // the whole room, when the view or the plan was last changed by hand
   std::optional<QPointF> panning_from_;
   bool space_ = false;
 };

@@ -34,6 +34,17 @@ void copySelected(Session& session) {
   if (!copies.empty()) session.setCopied(std::move(copies));
 }
 
+void cutSelected(Session& session) {
+  Copies copies = selectedCopies(session);
+  if (copies.empty()) return;
+  // Walls are not copied, so they stay.
+  std::vector<ElementId> ids(session.selection().begin(), session.selection().end());
+  std::erase_if(ids, [&](const ElementId& id) { return findWall(session.option(), id) != nullptr; });
+  const QString what = ids.size() == 1 ? QString::fromStdString(subjectName(session.option(), ids.front())).toLower()
+                                       : QObject::tr("%n elements", "", int(ids.size()));
+  if (session.perform(RemoveElements{ids}, QObject::tr("Cut %1").arg(what))) session.setCopied(std::move(copies));
+}
+
 void pasteCopied(Session& session, const ElementId& wall) {
   ElementId onto = wall;
   if (onto.empty() && session.selection().size() == 1 && findWall(session.option(), *session.selection().begin()))

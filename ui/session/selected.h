@@ -7,6 +7,8 @@ namespace elbowroom::ui {
 
 // Fixtures, openings and things on walls and the ceiling; with none of these selected it says so and keeps what was copied.
 void copySelected(Session&);
+// The same, and takes them out of the option; walls stay.
+void cutSelected(Session&);
 // Into the present option, on `wall` when it is given, else on the selected wall, else where it came from.
 void pasteCopied(Session&, const ElementId& wall = {});
 void duplicateSelected(Session&);

@@ -14,9 +14,11 @@
 #include "ui/books/book_shelf.h"
 #include "ui/canvas/plan_canvas.h"
 #include "ui/session/selected.h"
+#include "ui/walls/wall_strip.h"
 #include "ui/widgets/figures.h"
 #include "ui/window/file_flow.h"
 #include "ui/window/icons.h"
+#include "ui/window/keys_help.h"
 #include "ui/window/main_window.h"
 
 namespace elbowroom::ui {
@@ -88,6 +90,8 @@ void Actions::editMenu() {
   menu->addSeparator();
   remove_ = add(menu, tr("&Delete"), QKeySequence::Delete, tr("Take what is selected out of this option"),
                 [this] { removeSelected(session_); });
+  cut_ = add(menu, tr("Cu&t"), QKeySequence::Cut, tr("Copy what is selected and take it out of this option"),
+             [this] { cutSelected(session_); });
   copy_ = add(menu, tr("&Copy"), QKeySequence::Copy, tr("Copy what is selected, also for another option"),
               [this] { copySelected(session_); });
   paste_ = add(menu, tr("&Paste"), QKeySequence::Paste,
@@ -197,21 +201,11 @@ void Actions::viewMenu() {
 void Actions::helpMenu() {
   QMenu* menu = window_.menuBar()->addMenu(tr("&Help"));
   add(menu, tr("&Keys and mouse"), QKeySequence::HelpContents, tr("What the keys and the mouse do"), [this] {
-    QMessageBox::information(
-        &window_, tr("Keys and mouse"),
-        tr("<table cellpadding=3>"
-           "<tr><td><b>Drag</b></td><td>moves a fixture, opening, wall or corner; Shift switches snapping off</td></tr>"
-           "<tr><td><b>A number</b></td><td>sets the marked distance, also while dragging; D marks the next one</td></tr>"
-           "<tr><td><b>Arrows</b></td><td>nudge by 1/2 in or 10 mm, with Shift by 1/16 in or 1 mm, with Ctrl by 6 in or 100 mm</td></tr>"
-           "<tr><td><b>[ and ]</b></td><td>turn what stands free, or the clear floor space, by 15 degrees</td></tr>"
-           "<tr><td><b>Double click</b></td><td>on a wall adds a corner</td></tr>"
-           "<tr><td><b>Wheel</b></td><td>zooms about the pointer</td></tr>"
-           "<tr><td><b>Middle button, Space</b></td><td>drag the sheet</td></tr>"
-           "<tr><td><b>Tab</b></td><td>goes from element to element</td></tr>"
-           "<tr><td><b>W, H, Z</b></td><td>draw the walls, other hand of a door, clear zones on and off</td></tr>"
-           "<tr><td><b>Ctrl+Z, Ctrl+Shift+Z</b></td><td>undo, redo (also Ctrl+Y)</td></tr>"
-           "<tr><td><b>C, F, N</b></td><td>turning circle, clear floor space, nearest place that fits</td></tr>"
-           "<tr><td><b>Esc</b></td><td>stops, or selects nothing</td></tr></table>"));
+    // Of the view that is being worked in.
+    const auto* strip = window_.findChild<WallStrip*>();
+    const QWidget* focus = QApplication::focusWidget();
+    const bool on_strip = strip && focus && (focus == strip || strip->isAncestorOf(focus));
+    showKeys(&window_, on_strip ? KeysOf::strip : KeysOf::plan);
   });
   add(menu, tr("&About and cautions"), {}, tr("What the program does not decide"), [this] {
     QString text = tr("<b>Elbowroom %1</b><br>Checks a bathroom plan while you draw it.").arg(QCoreApplication::applicationVersion());
@@ -272,6 +266,7 @@ void Actions::refresh() {
   }
   remove_->setEnabled(!session_.selection().empty());
   duplicate_->setEnabled(fixture || copies);
+  cut_->setEnabled(fixture || copies);
   copy_->setEnabled(fixture || copies);
   paste_->setEnabled(!session_.copied().empty());
   turn_left_->setEnabled(fixture);
@@ -291,9 +286,7 @@ void Actions::refresh() {
 void Actions::refreshRecent() {
   recent_->clear();
   for (const QString& path : files_.recent())
-    recent_->addAction(QFileInfo(path).fileName(), this, [this, path] {
-      if (files_.mayLeave()) files_.open(path);
-    })->setToolTip(path);
+    recent_->addAction(QFileInfo(path).fileName(), this, [this, path] { files_.openAsking(path); })->setToolTip(path);
   recent_->setEnabled(!recent_->isEmpty());
 }
 

@@ -44,7 +44,7 @@ class Actions : public QObject {
   QMenu *recent_ = nullptr, *books_menu_ = nullptr;
   std::vector<std::pair<std::string, QAction*>> books_;
   QAction* chair_ = nullptr;
-  QAction *undo_, *redo_, *remove_, *duplicate_, *copy_, *paste_, *turn_left_, *turn_right_, *flip_;
+  QAction *undo_, *redo_, *remove_, *duplicate_, *cut_, *copy_, *paste_, *turn_left_, *turn_right_, *flip_;
   QAction *draw_room_, *circle_, *floor_space_, *jump_, *inches_, *millimetres_;
   QAction *zones_, *turning_, *wall_strip_, *sheets_, *save_, *fit_, *open_;
 };
