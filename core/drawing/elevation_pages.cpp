@@ -1,6 +1,7 @@
 #include <algorithm>
 
 #include "core/drawing/elevation_key.h"
+#include "core/rules/published.h"
 
 namespace elbowroom {
 namespace {
@@ -25,6 +26,17 @@ Drawn drawAt(const Layout& layout, std::size_t wall, const StripLayers& layers, 
   append(drawn.list, std::move(numbers));
   append(drawn.list, drawSideNames(layout, wall, drawn.list, style));
   return drawn;
+}
+
+// Beside the heights for the people, those that the books publish.
+KeyEntry withPublished(KeyEntry entry, const Report& report, Unit unit) {
+  std::string bands;
+  for (const PublishedBand& band : publishedBands(report, entry.id))
+    bands += (bands.empty() ? "" : "; ") + wordsOf(band, unit);
+  if (bands.empty()) return entry;
+  if (entry.lines.empty()) entry.lines.emplace_back();
+  entry.lines.back() += (entry.lines.back().empty() ? "" : "; ") + ("published: " + bands);
+  return entry;
 }
 
 double widthMm(const Drawn& drawn, const Scale& scale) {
@@ -127,7 +139,8 @@ void place(PaperPen& pen, const Layout& layout, const Drawn& drawn, const Scale&
 
 }  // namespace
 
-std::vector<PageContent> elevationPages(const Layout& layout, Paper paper, const StripLayers& layers) {
+std::vector<PageContent> elevationPages(const Layout& layout, const Report& report, Paper paper,
+                                        const StripLayers& layers) {
   std::vector<PageContent> pages;
   const PlanFields fields = planFields(paper);
   const Field& field = fields.drawing;
@@ -167,7 +180,8 @@ std::vector<PageContent> elevationPages(const Layout& layout, Paper paper, const
     KeyColumns column(fields.column, bodyOf(paper), name);
     for (const Drawn& each : drawn) {
       column.heading("Wall " + layout.walls[each.wall].id.text, wallWords(layout, each.wall));
-      for (const KeyEntry& entry : each.key) column.entry(entry);
+      for (const KeyEntry& entry : each.key)
+        column.entry(layers.people ? withPublished(entry, report, layout.settings.unit) : entry);
       if (each.key.empty()) column.note("Nothing stands or hangs at this wall.");
     }
     column.note(

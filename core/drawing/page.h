@@ -73,7 +73,7 @@ struct PageContent {
 PageContent planPage(const Layout&, const Report&, Paper);
 PageContent findingsPlanPage(const Layout&, const Report&, Paper);
 // Every wall as an elevation, in the room's order; two on a page where both fit at the scale of the first.
-std::vector<PageContent> elevationPages(const Layout&, Paper, const StripLayers&);
+std::vector<PageContent> elevationPages(const Layout&, const Report&, Paper, const StripLayers&);
 // One per mirror that is cut to measure: size, holes, what the fabricator's limits say against them.
 std::vector<PageContent> mirrorPages(const Layout&, Paper);
 // Backing, zones of wiring and the order of works, as tables.

@@ -19,7 +19,7 @@ std::vector<Sheet> makeSheets(const Layout& layout, const Report& report, const 
   using Pages = std::vector<PageContent>;
   const SheetChoice& choice = info.choice;
   add(choice.plan, [&] { return Pages{planPage(layout, report, info.paper)}; });
-  add(choice.elevations, [&] { return elevationPages(layout, info.paper, info.layers); });
+  add(choice.elevations, [&] { return elevationPages(layout, report, info.paper, info.layers); });
   add(choice.mirrors, [&] { return mirrorPages(layout, info.paper); });
   add(choice.works, [&] { return backingPages(layout, info.paper); });
   add(choice.works, [&] { return wiringPages(layout, info.paper); });

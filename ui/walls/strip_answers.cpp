@@ -89,9 +89,19 @@ void answerEyes(StripAnswer& answer, const People& people, const WallItem& item,
                      .arg(namesWords(people), stretch(*answer.band, unit));
 }
 
+StripAnswer withPublished(StripAnswer answer, const Report& report, const ElementId& id, Unit unit) {
+  answer.published = publishedBands(report, id);
+  QStringList bands;
+  for (const PublishedBand& band : answer.published) bands << QString::fromStdString(wordsOf(band, unit));
+  if (bands.isEmpty()) return answer;
+  if (!answer.words.isEmpty()) answer.words += QStringLiteral(" · ");
+  answer.words += QObject::tr("published: %1").arg(bands.join(QStringLiteral("; ")));
+  return answer;
+}
+
 }  // namespace
 
-std::optional<StripAnswer> stripAnswer(const Layout& layout, const ElementId& id) {
+std::optional<StripAnswer> stripAnswer(const Layout& layout, const Report& report, const ElementId& id) {
   const auto placed = std::find_if(layout.on_walls.begin(), layout.on_walls.end(),
                                    [&](const PlacedWallItem& i) { return i.item.id == id; });
   const auto box = wallBoxOf(layout, id);
@@ -103,7 +113,7 @@ std::optional<StripAnswer> stripAnswer(const Layout& layout, const ElementId& id
   const WallKindInfo* info = findWallKind(item.kind);
   if (info && info->in_bay && placed->recessed) {
     answerBay(answer, layout, *placed);
-    return answer;
+    return withPublished(std::move(answer), report, id, unit);
   }
   People people;
   for (const Person& p : layout.settings.people) people.push_back(&p);
@@ -111,15 +121,13 @@ std::optional<StripAnswer> stripAnswer(const Layout& layout, const ElementId& id
           std::find_if(people.begin(), people.end(), [&](const Person* p) { return p->name == item.person; });
       named != people.end())
     people = {*named};
-  if (people.empty()) return std::nullopt;
   const bool beside = is(item, WallUse::lamp) && item.height > item.width;
-  if (item.kind == "makeup-mirror" || beside)
+  if (!people.empty() && (item.kind == "makeup-mirror" || beside))
     answerEyes(answer, people, item, unit);
-  else if (is(item, WallUse::mirror))
+  else if (!people.empty() && is(item, WallUse::mirror))
     answerMirror(answer, people, item, unit);
-  else
-    return std::nullopt;
-  return answer;
+  answer = withPublished(std::move(answer), report, id, unit);
+  return answer.words.isEmpty() ? std::nullopt : std::optional(std::move(answer));
 }
 
 void paintAnswer(QPainter& painter, StripContext& context, const StripAnswer& answer) {
@@ -144,6 +152,16 @@ void paintAnswer(QPainter& painter, StripContext& context, const StripAnswer& an
     const Outline body{{from, {}}, {to, {}}, {to, ceiling}, {from, ceiling}};
     context.draw(painter, {{HatchPrim{body, context.style().mm}, Role::hatchShort, {}},
                            {PolyPrim{body, true, false}, Role::hidden, {}}});
+  }
+  // Published heights are dashed at the left, those for the people washed over the whole.
+  for (const PublishedBand& band : answer.published) {
+    const Length from = *left + answer.box.left - map.fromPx(26), to = *left + answer.box.left - map.fromPx(4);
+    for (const auto& edge : {band.low, band.high})
+      if (edge) context.draw(painter, {{LinePrim{{from, *edge}, {to, *edge}}, Role::guide, {}}});
+    if (band.low && band.high) {
+      const Length middle = (from + to) / 2;
+      context.draw(painter, {{LinePrim{{middle, *band.low}, {middle, *band.high}}, Role::hidden, {}}});
+    }
   }
   if (answer.band) {
     const Length from = answer.box.left - context.map().fromPx(14),

@@ -63,7 +63,7 @@ class MoveDrag : public StripDrag {
     snapped_ = snapOnWall(base, box_, wanted, rules, eyes);
     PutThings put;
     if (putBox(put, base, movedTo(box_, snapped_))) session.dragTo(std::move(put), label);
-    answer_ = stripAnswer(session.layout(), box_.id);
+    answer_ = stripAnswer(session.layout(), session.report(), box_.id);
   }
 
   void paint(QPainter& painter) override {
@@ -168,7 +168,7 @@ class ResizeDrag : public StripDrag {
     PutThings put;
     if (putBox(put, base, next_))
       session.dragTo(std::move(put), QObject::tr("Resize %1").arg(nameOf(session, box_.id)));
-    answer_ = stripAnswer(session.layout(), box_.id);
+    answer_ = stripAnswer(session.layout(), session.report(), box_.id);
   }
 
   void paint(QPainter& painter) override {

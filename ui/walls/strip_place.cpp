@@ -41,7 +41,7 @@ void StripPlace::move(const Pointer& pointer, bool) {
   item.bottom = snapped_.bottom;
   if (pointer.snaps()) item = withDefaults(base, std::move(item));
   carry(PutWallItems{{item}}, item_.id, label_);
-  answer_ = stripAnswer(session.layout(), item_.id);
+  answer_ = stripAnswer(session.layout(), session.report(), item_.id);
   sayWhere(withAnswer(answer_, snapWords(snapped_)));
 }
 
