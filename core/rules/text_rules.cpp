@@ -19,8 +19,15 @@ bool hasOwnLimit(const Rule& rule) { return rule.limit_words.empty() || rule.lim
 
 std::string limitWords(const Rule& rule, Unit unit) {
   if (!rule.limit_words.empty()) return std::string(rule.limit_words);
-  if (const bool* yes = std::get_if<bool>(&rule.limit)) return *yes ? "yes" : "no";
+  if (const bool* yes = std::get_if<bool>(&rule.limit)) return *yes ? "must be so" : "must not be so";
   return textOfRule(rule, unit).needed;
+}
+
+std::string limitWords(const Rule& rule, const Quantity& instead, Unit unit) {
+  Rule varied = rule;
+  varied.limit = instead;
+  varied.limit_words = {};
+  return limitWords(varied, unit);
 }
 
 std::string sourceWords(const Source& source) {

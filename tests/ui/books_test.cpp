@@ -39,6 +39,11 @@ class BooksTest : public ::testing::Test {
       if (each->text() == text) return each;
     return nullptr;
   }
+  bool shows(const QString& text) {
+    const auto labels = window.findChildren<QLabel*>();
+    return std::any_of(labels.begin(), labels.end(),
+                       [&](QLabel* each) { return each->isVisibleTo(&window) && each->text().contains(text); });
+  }
   void type(const char* field, const QString& text) {
     auto* edit = window.findChild<QLineEdit*>(field);
     edit->setFocus();
@@ -126,12 +131,34 @@ TEST_F(BooksTest, ALimitIsChangedWithAReasonMarkedAndPutBack) {
   EXPECT_TRUE(front()->changed);
   ASSERT_TRUE(clickRule("us-residential", "toilet-clear-front"));
   EXPECT_TRUE(tree->currentItem()->text(1).contains("changed by you"));
+  // The book's own 21 in (IRC P2705.1) stays beside the 20 in, in the list and above the field.
+  EXPECT_TRUE(tree->currentItem()->text(1).contains("at least 20\" (changed by you; the book: at least 21\")"))
+      << tree->currentItem()->text(1).toStdString();
+  EXPECT_TRUE(shows("at least 20\" instead of the book\u2019s at least 21\". permit office agreed"));
   QTest::mouseClick(button("Put it back"), Qt::LeftButton);
   EXPECT_TRUE(session.plan().rule_changes.empty());
   EXPECT_EQ(front()->limit, Quantity(21_in));
   session.undo();
   session.undo();
   EXPECT_TRUE(session.plan().rule_changes.empty());
+}
+
+TEST_F(BooksTest, AYesOrNoSaysWhatMustBe) {
+  search("shower door outward");
+  ASSERT_TRUE(clickRule("us-residential", "shower-door-outward"));
+  EXPECT_EQ(tree->currentItem()->text(1), "must be so");
+  EXPECT_TRUE(shows("Yes&nbsp;or&nbsp;no"));
+  EXPECT_FALSE(shows(">Limit<"));
+}
+
+TEST_F(BooksTest, ItClosesByItsButtonAndByEscape) {
+  ASSERT_NE(button("Close"), nullptr);
+  QTest::mouseClick(button("Close"), Qt::LeftButton);
+  EXPECT_FALSE(window.isVisible());
+  window.show();
+  window.findChild<QLineEdit*>("reason")->setFocus();
+  QTest::keyClick(window.findChild<QLineEdit*>("reason"), Qt::Key_Escape);
+  EXPECT_FALSE(window.isVisible());
 }
 
 TEST_F(BooksTest, WhatIsNoLengthIsRefusedAndStaysInTheField) {

@@ -2,6 +2,7 @@
 
 #include <QBoxLayout>
 #include <QComboBox>
+#include <QDialogButtonBox>
 #include <QFileDialog>
 #include <QFormLayout>
 #include <QHeaderView>
@@ -18,6 +19,7 @@
 #include "core/rules/in_force.h"
 #include "core/rules/text_rules.h"
 #include "ui/books/book_shelf.h"
+#include "ui/books/limit_entry.h"
 #include "ui/books/rule_details.h"
 #include "ui/look/look.h"
 #include "ui/session/session.h"
@@ -122,10 +124,16 @@ BooksWindow::BooksWindow(Session& session, BookShelf& shelf, QWidget* parent)
   top->addWidget(found_);
   right_column->addLayout(top);
   right_column->addWidget(down, 1);
-  auto* row = new QHBoxLayout(this);
+  auto* row = new QHBoxLayout;
   left->setFixedWidth(300);
   row->addWidget(left);
   row->addWidget(right, 1);
+  auto* close = new QDialogButtonBox(QDialogButtonBox::Close, this);
+  close->button(QDialogButtonBox::Close)->setAutoDefault(false);
+  connect(close, &QDialogButtonBox::rejected, this, &QDialog::reject);
+  auto* all = new QVBoxLayout(this);
+  all->addLayout(row, 1);
+  all->addWidget(close);
 
   timer_ = new QTimer(this);
   timer_->setSingleShot(true);
@@ -260,12 +268,10 @@ void BooksWindow::fillRules() {
     if (typed.isEmpty() ? rule.book != shown : !matches(rule, typed)) continue;
     auto* item = new QTreeWidgetItem(rules_);
     const RuleChange* change = changeOf(choice, rule);
-    QString limit = QString::fromStdString(limitWords(rule, plan.unit));
-    if (const int in = variantInForce(choice, rule); in >= 0)
-      limit = QString::fromStdString(variantWords(rule, rule.variants[static_cast<std::size_t>(in)], plan.unit));
+    QString limit = bookLimitWords(choice, rule, plan.unit);
     if (change != nullptr && change->off) limit = tr("switched off by you");
-    else if (change != nullptr && change->limit)
-      limit = tr("%1 (changed by you)").arg(QString::fromStdString(quantityText(std::visit([](const auto& v) -> Quantity { return v; }, *change->limit), plan.unit)));
+    else if (const QString own = ownLimitWords(choice, rule, plan.unit); !own.isEmpty())
+      limit = tr("%1 (changed by you; the book: %2)").arg(own, limit);
     QString title = words(rule.id).replace('-', ' ');
     if (!title.isEmpty()) title[0] = title[0].toUpper();
     const Book* book = findBook(rule.book);

@@ -71,4 +71,17 @@ Result<Quantity> readLimit(const QString& text, const Rule& rule, Unit unit) {
   }
 }
 
+QString bookLimitWords(const BookChoice& choice, const Rule& rule, Unit unit) {
+  const int in = variantInForce(choice, rule);
+  return QString::fromStdString(in < 0 ? limitWords(rule, unit)
+                                       : variantWords(rule, rule.variants[static_cast<std::size_t>(in)], unit));
+}
+
+QString ownLimitWords(const BookChoice& choice, const Rule& rule, Unit unit) {
+  const RuleChange* change = changeOf(choice, rule);
+  if (change == nullptr || change->off || !change->limit) return {};
+  const Quantity own = std::visit([](const auto& v) -> Quantity { return v; }, *change->limit);
+  return QString::fromStdString(limitWords(rule, own, unit));
+}
+
 }  // namespace elbowroom::ui

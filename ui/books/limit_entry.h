@@ -3,8 +3,8 @@
 
 #include <QString>
 
-#include "core/rules/rule.h"
 #include "core/base/length_text.h"
+#include "core/rules/in_force.h"
 
 namespace elbowroom::ui {
 
@@ -16,5 +16,9 @@ QString limitFigure(const Quantity&, Unit);
 QString limitUnit(const Rule&, Unit);
 // Reads what was typed as a limit of the rule's kind. Error: one sentence.
 Result<Quantity> readLimit(const QString& text, const Rule&, Unit);
+
+// The limit the plan's books and their settings bring, and the person's own for it; empty: not changed.
+QString bookLimitWords(const BookChoice&, const Rule&, Unit);
+QString ownLimitWords(const BookChoice&, const Rule&, Unit);
 
 }  // namespace elbowroom::ui

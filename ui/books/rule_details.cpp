@@ -157,7 +157,8 @@ void RuleDetails::refresh() {
   if (!title.isEmpty()) title[0] = title[0].toUpper();
   title_->setText(title);
   const int in = variantInForce(choice, *r);
-  QString table = line(tr("Limit"), QString::fromStdString(limitWords(*r, unit)));
+  const bool yes_or_no = std::holds_alternative<bool>(r->limit);
+  QString table = line(yes_or_no ? tr("Yes or no") : tr("Limit"), QString::fromStdString(limitWords(*r, unit)));
   for (const Variant& variant : r->variants) {
     const bool now = in >= 0 && &variant == &r->variants[static_cast<std::size_t>(in)];
     table += line(words(variant.setting) + ' ' + words(variant.value),
@@ -182,8 +183,11 @@ void RuleDetails::refresh() {
                              : "<table>" + said + "</table>");
   changed_->setVisible(change != nullptr);
   if (change != nullptr)
-    changed_->setText((is_off ? tr("Switched off by you: %1") : tr("Limit changed by you: %1"))
-                          .arg(QString::fromStdString(change->reason)));
+    changed_->setText(
+        is_off ? tr("Switched off by you: %1").arg(QString::fromStdString(change->reason))
+               : tr("Limit changed by you: %1 instead of the book\u2019s %2. %3")
+                     .arg(ownLimitWords(choice, *r, unit), bookLimitWords(choice, *r, unit),
+                          QString::fromStdString(change->reason)));
   const bool figure = hasLimitToChange(*r);
   limit_->setVisible(figure);
   limit_label_->setVisible(figure);
