@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 #include <map>
+#include <optional>
 
 #include "core/geometry/measure.h"
 #include "core/plan/snap_along.h"
@@ -60,23 +61,38 @@ void placeOpenings(const Copies& copies, const Layout& into, const ElementId& on
 Length leftOf(const WallItem& i) { return i.along - i.width / 2; }
 Length rightOf(const WallItem& i) { return leftOf(i) + i.width; }
 
-// By how much things of one wall go along it, together.
-Length shiftOf(const std::vector<WallItem>& items, const Layout& into, const WallFrame& wall, Length gap) {
+// By how much things of one wall go along it, together: not at all where there is room, else beside what is
+// there, else to the nearest free place. nullopt: this wall has no place for them.
+std::optional<Length> shiftOf(const std::vector<WallItem>& items, const Layout& into, const WallFrame& wall,
+                              Length gap) {
   Length left = leftOf(items.front()), right = rightOf(items.front());
-  bool taken = false;
-  const std::vector<WallBox> there = wallBoxesOn(into, wall.id);
-  for (const WallItem& i : items) {
-    left = std::min(left, leftOf(i)), right = std::max(right, rightOf(i));
-    for (const WallBox& box : there)
-      taken |= findWallItem(into.option, box.id) && box.left < rightOf(i) && leftOf(i) < box.right &&
-               box.low < i.bottom + i.height && i.bottom < box.high;
-  }
-  const Length by = right - left + gap;
-  if (taken && right + by <= wall.length) return by;
-  if (taken && left - by >= Length{}) return -by;
-  // No place beside it: as far as the wall goes, over what is there.
-  const Length wanted = taken ? by : Length{};
-  return std::max(std::min(wanted, wall.length - right), -left);
+  for (const WallItem& i : items) left = std::min(left, leftOf(i)), right = std::max(right, rightOf(i));
+  if (right - left > wall.length) return std::nullopt;
+  std::vector<WallBox> there = wallBoxesOn(into, wall.id);
+  std::erase_if(there, [&](const WallBox& box) { return findFixture(into.option, box.id) != nullptr; });
+  const auto fits = [&](Length by) {
+    if (left + by < Length{} || right + by > wall.length) return false;
+    return std::all_of(items.begin(), items.end(), [&](const WallItem& i) {
+      for (const Length end : {leftOf(i) + by, rightOf(i) + by})
+        if (const auto top = ceilingOn(into, wall.id, end); top && i.bottom + i.height > *top) return false;
+      return std::none_of(there.begin(), there.end(), [&](const WallBox& box) {
+        return box.left < rightOf(i) + by && leftOf(i) + by < box.right && box.low < i.bottom + i.height &&
+               i.bottom < box.high;
+      });
+    });
+  };
+  const Length beside = right - left + gap;
+  const Length within = std::max(std::min(Length{}, wall.length - right), -left);
+  for (const Length by : {within, beside, -beside})
+    if (fits(by)) return by;
+  // Flush with an end of the wall or with an edge of what is there.
+  std::vector<Length> nearest{-left, wall.length - right};
+  for (const WallBox& box : there)
+    for (const WallItem& i : items)
+      for (const Length by : {box.right - leftOf(i), box.left - rightOf(i)}) nearest.push_back(by);
+  std::stable_sort(nearest.begin(), nearest.end(), [](Length a, Length b) { return abs(a) < abs(b); });
+  const auto found = std::find_if(nearest.begin(), nearest.end(), fits);
+  return found == nearest.end() ? std::nullopt : std::optional(*found);
 }
 
 void placeOnWalls(const Copies& copies, const Layout& into, const ElementId& onto, Option& scratch,
@@ -90,11 +106,11 @@ void placeOnWalls(const Copies& copies, const Layout& into, const ElementId& ont
   }
   for (auto& [wall, items] : by_wall) {
     const WallFrame& frame = *findWallFrame(into, wall);
-    const Length by = shiftOf(items, into, frame, gap);
+    const std::optional<Length> by = shiftOf(items, into, frame, gap);
+    if (!by) continue;
     for (WallItem& copy : items) {
       copy.id = freshId(scratch, copy.id.text);
-      const Length half = std::min(copy.width, frame.length) / 2;
-      copy.along = std::clamp(copy.along + by, half, frame.length - half);
+      copy.along += *by;
       if (const auto same = copy_of.find(copy.shower); same != copy_of.end()) copy.shower = same->second;
       if (!findFixture(scratch, copy.shower)) copy.shower = {};
       scratch.on_walls.push_back(copy);

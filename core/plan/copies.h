@@ -19,11 +19,11 @@ struct Copies {
 Copies copiesOf(const Layout&, std::span<const ElementId>);
 
 // The copies with fresh ids. Fixtures beside their originals, on the wall of that name when there is one.
-// Doors and windows on `wall` when it is given, else on
-// the wall of that name, else on the first one, as near to their own place as no other opening is; where the wall has
-// no room left for one, it is not put down. Things on walls on `wall` when it is given, else on the wall of that name, else on the first one: in their
-// own place while nothing is there, else beside it together, as the wall allows. Ceiling items a little
-// aside. What named a copied shower names its copy; what names one that is not here names none.
+// Doors, windows and things on walls on `wall` when it is given, else on the wall of that name, else on the
+// first one: openings as near to their own place as no other opening is; things on walls in their own place
+// where nothing hangs and no opening is, else beside it together, else in the nearest place that has room.
+// Where the wall has none they are not put down. Ceiling items a little aside. What named a copied shower
+// names its copy; what names one that is not here names none.
 PutThings putDown(const Copies&, const Layout& into, const ElementId& wall = {});
 
 }  // namespace elbowroom

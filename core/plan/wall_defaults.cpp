@@ -1,10 +1,10 @@
 #include "core/plan/wall_defaults.h"
 
-#include "core/plan/catalogue.h"
-
 #include <algorithm>
 
 #include "core/geometry/measure.h"
+#include "core/plan/bays.h"
+#include "core/plan/catalogue.h"
 #include "core/plan/snap_along.h"
 #include "core/plan/wall_catalogue.h"
 
@@ -59,6 +59,11 @@ WallItem withDefaults(const Layout& layout, WallItem item) {
   const WallKindInfo* info = findWallKind(item.kind);
   if (!info) return item;
   if (info->of_shower && item.shower.empty()) item.shower = showerAt(layout, item.wall, item.along);
+  const Wall* wall = findWall(layout.option, item.wall);
+  if (wall && isRecessed(item) && !item.depth && depthOf(item) > studDepth(*wall)) {
+    // No deeper than the studs by itself; a wall without any has no depth to give.
+    if (const Length deep = studDepth(*wall); deep > Length{}) item.depth = deep;
+  }
   if (info->use == WallUse::mirror && !info->for_person) {
     const WallFrame* frame = findWallFrame(layout, item.wall);
     const auto centre = basinCentreAt(layout, item.wall, item.along);

@@ -11,7 +11,8 @@ namespace elbowroom {
 ElementId showerAt(const Layout&, const ElementId& wall, Length along);
 // The centreline of the basin (of a double, of the nearer bowl) whose width covers this place of the wall.
 std::optional<Length> basinCentreAt(const Layout&, const ElementId& wall, Length along);
-// The item with what its place tells: things of a shower name it, a mirror over a basin takes its centreline.
+// The item with what its place tells: things of a shower name it, a mirror over a basin takes its centreline,
+// what goes into the wall is no deeper than its studs.
 // What it names already stays.
 WallItem withDefaults(const Layout&, WallItem item);
 

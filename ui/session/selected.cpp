@@ -17,7 +17,7 @@ Copies selectedCopies(Session& session) {
 void putDownAndSelect(Session& session, const Copies& copies, const ElementId& wall, const QString& label) {
   PutThings put = putDown(copies, session.layout(), wall);
   if (put.size() < copies.fixtures.size() + copies.openings.size() + copies.on_walls.size() + copies.on_ceiling.size())
-    emit session.refused(QObject::tr("No wall here has room for another opening of that width."));
+    emit session.refused(QObject::tr("There is no room on the wall for all of it."));
   if (put.empty()) return;
   std::set<ElementId> chosen;
   const auto choose = [&](const auto& things) {

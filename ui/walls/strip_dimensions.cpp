@@ -38,8 +38,15 @@ std::vector<StripDimension> stripDimensions(StripContext& context) {
         (gap.to_centre ? QStringLiteral("\u2104 ") : QString()) + lengthWords(gap.distance, context.unit());
     const DimensionLabel label =
         dimensionLabel(context.map().toPx(dim.line.a), context.map().toPx(dim.line.b), dim.text);
-    dim.label_px = label.middle;
     dim.label_box = label.box;
+    // At the strip's ends, the floor and the ceiling it would be cut off.
+    const Box& bounds = context.scene().drawing().bounds;
+    const QRectF whole = QRectF(context.map().toPx(bounds.low), context.map().toPx(bounds.high)).normalized();
+    if (dim.label_box.left() < whole.left()) dim.label_box.moveLeft(whole.left());
+    if (dim.label_box.right() > whole.right()) dim.label_box.moveRight(whole.right());
+    if (dim.label_box.top() < whole.top()) dim.label_box.moveTop(whole.top());
+    if (dim.label_box.bottom() > whole.bottom()) dim.label_box.moveBottom(whole.bottom());
+    dim.label_px = dim.label_box.center();
     dim.gap = std::move(gap);
     dims.push_back(std::move(dim));
   }

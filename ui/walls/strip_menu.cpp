@@ -56,12 +56,14 @@ void offerEdits(QMenu& menu, Session& session, const ElementId& wall) {
   const auto& chosen = session.selection();
   const bool copies = std::any_of(chosen.begin(), chosen.end(), [&](const ElementId& id) {
     return findFixture(session.option(), id) || findOpening(session.option(), id) ||
-           findWallItem(session.option(), id);
+           findWallItem(session.option(), id) || findCeilingItem(session.option(), id);
   });
   const bool things = std::any_of(chosen.begin(), chosen.end(),
                                   [&](const ElementId& id) { return !findWall(session.option(), id); });
   add(QObject::tr("Copy"), QKeySequence::Copy, copies, [&session] { copySelected(session); });
-  add(QObject::tr("Paste on this wall"), QKeySequence::Paste, !session.copied().empty(),
+  // Fixtures and ceiling items go where they were, not on the wall that is pointed at.
+  const PutThings pasted = putDown(session.copied(), session.layout(), wall);
+  add(QObject::tr("Paste on this wall"), QKeySequence::Paste, !pasted.on_walls.empty() || !pasted.openings.empty(),
       [&session, wall] { pasteCopied(session, wall); });
   add(QObject::tr("Duplicate"), QKeySequence("Ctrl+D"), copies, [&session] { duplicateSelected(session); });
   add(QObject::tr("Delete"), QKeySequence::Delete, things, [&session] { removeSelected(session); });
@@ -87,10 +89,18 @@ void fillStripMenu(QMenu& menu, StripContext& context, const StripScene::Spot& s
         QObject::tr("Equal gaps between three or more; the outer two stay"), spacedEvenly(layout, ids));
   menu.addSeparator();
   const ElementId one = ids.size() == 1 ? ids.front() : ElementId{};
+  // A receptacle or a valve has the size it has.
+  const WallItem* single = findWallItem(layout.option, one);
+  const WallKindInfo* info = single ? findWallKind(single->kind) : nullptr;
+  const bool as_wide_as_wanted =
+      single && (!info || info->use == WallUse::mirror || info->use == WallUse::shelf ||
+                 info->use == WallUse::rail || info->use == WallUse::grabBar || info->use == WallUse::lamp);
+  const bool as_high_as_wanted = single && (!info || info->use == WallUse::mirror);
   offer(menu, session, QObject::tr("Wall to wall"), QObject::tr("From corner to corner, or between openings"),
-        wallToWall(layout, one));
+        as_wide_as_wanted ? wallToWall(layout, one) : Items{});
   offer(menu, session, QObject::tr("Counter to ceiling"),
-        QObject::tr("From the rim below it up to the ceiling"), counterToCeiling(layout, one));
+        QObject::tr("From the rim below it up to the ceiling"),
+        as_high_as_wanted ? counterToCeiling(layout, one) : Items{});
   offerFullMirror(menu, session, one, spot);
   offer(menu, session, QObject::tr("Move into the nearest stud bay"),
         QObject::tr("By the least way; needs the studs of the wall"), intoBay(layout, one));
@@ -111,8 +121,10 @@ void fillStripMenu(QMenu& menu, StripContext& context, const StripScene::Spot& s
       offer(*eyes, session, QString::fromStdString(line.name), QObject::tr("Its middle at that height"),
             atHeight(layout, ids, line));
   }
-  mirror->setEnabled(!mirror->isEmpty());
-  eyes->setEnabled(!eyes->isEmpty());
+  for (QMenu* each : {mirror, eyes}) {
+    const auto lines = each->actions();
+    each->setEnabled(std::any_of(lines.begin(), lines.end(), [](QAction* line) { return line->isEnabled(); }));
+  }
   menu.addSeparator();
   offerEdits(menu, session, wall);
   menu.addSeparator();

@@ -202,24 +202,32 @@ void StripScene::mark(const Report& report, const DrawStyle& style) {
         return t.low.x < b.high.x && b.low.x < t.high.x && t.low.y < b.high.y && b.low.y < t.high.y;
       });
     };
-    // Where others are already: the free place nearest to it, within the height of the wall.
-    const Point wanted{at.x, std::max(at.y, mark / 2)};
+    // Where others are already: the free place nearest to it, within the wall that the thing is on.
+    const auto [first, last] = endsAt(midpoint(box.low, box.high).x);
+    const bool fits = width <= last - first;
+    const auto wantedFor = [&](Length wide) {
+      const Length x = std::clamp(at.x, first + mark / 2, std::max(first + mark / 2, last - wide + mark / 2));
+      return Point{x, std::max(at.y, mark / 2)};
+    };
+    Point wanted = wantedFor(width);
     at = wanted;
-    double nearest = meets(boxAt(at)) ? 1e9 : 0;
+    double nearest = !fits || meets(boxAt(at)) ? 1e9 : 0;
     const auto seek = [&](int reach) {
       for (int row = -8; row <= 8 && nearest > 0; ++row) {
         for (int column = -reach; column <= reach; ++column) {
           const Point spot{wanted.x + mark.scaled(0.7 * column), wanted.y + mark.scaled(1.05 * row)};
-          if (spot.y < mark / 2 || spot.y > drawing_.ceiling || spot.x < Length{}) continue;
+          const elbowroom::Box there = boxAt(spot);
+          if (there.low.y < Length{} || spot.y > drawing_.ceiling) continue;
+          if (there.low.x < first || there.high.x > last) continue;
           const double away = std::hypot(0.7 * column, 1.05 * row);
           if (away < nearest && !meets(boxAt(spot))) nearest = away, at = spot;
         }
       }
     };
-    seek(9);
+    if (fits) seek(9);
     // No room for its numbers: the sign alone, which a click opens all the same.
     const bool numbered = nearest < 1e9;
-    if (!numbered) width = mark, seek(40);
+    if (!numbered) width = mark, wanted = wantedFor(width), at = wanted, seek(40);
     taken.push_back(boxAt(at));
     marks_.push_back({group.finding, boxAt(at)});
     DisplayList list = drawMark(group.outcome, at, style, group.id);
@@ -234,6 +242,13 @@ void StripScene::mark(const Report& report, const DrawStyle& style) {
     text.halo = true;
     mark_list_.list.push_back({text, markRole(group.outcome), group.id});
   }
+}
+
+std::pair<Length, Length> StripScene::endsAt(Length x) const {
+  for (const StripWall& wall : drawing_.walls)
+    if (x < wall.x + wall.length) return {wall.x, wall.x + wall.length};
+  const StripWall& last = drawing_.walls.back();
+  return {last.x, last.x + last.length};
 }
 
 ElementId StripScene::thingAt(Point p, Length reach) const {

@@ -68,6 +68,7 @@ class StripScene {
   void show(const Layout&, const ElementId&, Box drawn);
   void showCorners(const Layout&);
   void mark(const Report&, const DrawStyle&);
+  std::pair<Length, Length> endsAt(Length x) const;  // of the wall that is there
 
   WallStripDrawing drawing_;
   std::vector<OneWall> walls_;

@@ -256,15 +256,24 @@ void StripSelect::paint(QPainter& painter) {
   if (banding_) paintBand(painter, band_from_, band_to_);
 }
 
+bool StripSelect::answers() const {
+  const Session& session = context_.session();
+  return session.selection().size() == 1 &&
+         stripAnswer(session.layout(), session.report(), *session.selection().begin()).has_value();
+}
+
 QString StripSelect::hint() const {
   const Session& session = context_.session();
   if (context_.scene().empty()) return {};
   if (session.selection().empty())
     return QObject::tr(
         "Drag to move · Tab goes from thing to thing · Ctrl and wheel zoom · middle button moves the strip");
-  return QObject::tr(
+  std::optional<StripAnswer> answer;
+  if (session.selection().size() == 1)
+    answer = stripAnswer(session.layout(), session.report(), *session.selection().begin());
+  return withAnswer(answer, QObject::tr(
       "Type a number to set the marked distance (D: next one) · arrows nudge · Shift: no snapping · "
-      "Del removes");
+      "Del removes"));
 }
 
 }  // namespace elbowroom::ui

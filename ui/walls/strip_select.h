@@ -18,6 +18,8 @@ class StripSelect : public Tool {
   bool undo() override;
   void cancel() override;
   void paint(QPainter&) override;
+  // Something is to be said of the selected thing where it hangs (strip_answers.h); the hint begins with it.
+  bool answers() const;
   QString hint() const override;
   Qt::CursorShape cursor() const override { return cursor_; }
 

@@ -55,6 +55,10 @@ WallStrip::WallStrip(Session& session, QWidget* parent)
   });
   connect(&session_, &Session::changed, this, &WallStrip::redraw);
   connect(&session_, &Session::selectionChanged, this, &WallStrip::showSelected);
+  connect(&session_, &Session::changed, this, [this] {
+    // What was said of a niche or a mirror is no longer true when it has moved, by undo too.
+    if (hasFocus() && tool_ == &select_ && !session_.dragging() && select_.answers()) say(select_.hint());
+  });
   connect(&session_, &Session::optionChanged, this, &WallStrip::stopPlacing);
   connect(&session_, &Session::litChanged, viewport(), qOverload<>(&QWidget::update));
   connect(&session_, &Session::previewChanged, viewport(), qOverload<>(&QWidget::update));
@@ -260,12 +264,18 @@ void WallStrip::paintEvent(QPaintEvent* event) {
 }
 
 void WallStrip::paintSelection(QPainter& painter) {
+  const auto rectangle = [&](const elbowroom::Box& box) {
+    return QRectF(map_.toPx(box.low), map_.toPx(box.high)).normalized();
+  };
+  // One box where it is; what else is seen of it, on a neighbouring wall, has its tint.
+  for (const StripScene::Shown& each : scene_.shown())
+    if (session_.selection().contains(each.id) && scene_.boxOf(each.id) != each.box)
+      painter.fillRect(rectangle(each.box), lookOf(*this).chosen);
   painter.setPen(QPen(lookOf(*this).accent, 2));
   painter.setBrush(Qt::NoBrush);
-  for (const StripScene::Shown& each : scene_.shown())
-    if (session_.selection().contains(each.id))
-      painter.drawRect(
-          QRectF(map_.toPx(each.box.low), map_.toPx(each.box.high)).normalized().adjusted(-1, -1, 1, 1));
+  for (const ElementId& id : session_.selection())
+    if (const auto box = scene_.boxOf(id); box && !scene_.leftOf(id))
+      painter.drawRect(rectangle(*box).adjusted(-1, -1, 1, 1));
 }
 
 void WallStrip::paintLit(QPainter& painter) {

@@ -102,6 +102,31 @@ TEST(MovedBy, EachAlongItsOwnWallAndNeverOffIt) {
   EXPECT_EQ(movedBy(bath.room.layout(), {{"bar"}}, {0.1_in, 5_in}, 0.5_in).on_walls[0].along, 60.5_in);
 }
 
+// A thing wider than the wall, higher than its ceiling or with a door in all of its places is not put down; with
+// room elsewhere it goes there: 24 in beside a door of 30 in from 10 to 40 on a wall of 96 go flush to 40.
+TEST(Copies, OnAWallWithoutRoomNothingHangs) {
+  Bath bath;
+  bath.room.option().on_walls.clear();
+  bath.put("bar", "towel-bar", "n", 24, 48, 70, 4);
+  const Copies wide = bath.copies({{"bar"}});
+  EXPECT_TRUE(putDown(wide, bath.room.layout(), {"e"}).empty()) << "70 in on a wall of 60";
+  bath.room.option().on_walls.back().width = 24_in;
+  const Copies bar = bath.copies({{"bar"}});
+  bath.room.option().on_walls.clear();
+  Opening door;
+  door.id = {"d"}, door.kind = OpeningKind::door, door.wall = {"n"};
+  door.along = 25_in, door.width = 30_in, door.height = 80_in;
+  bath.room.option().openings.push_back(door);
+  // 12 to 36 is taken; 26 to the right is beside the old place, 38 to 62, and meets the door still.
+  ASSERT_EQ(putDown(bar, bath.room.layout()).on_walls.size(), 1u);
+  EXPECT_EQ(putDown(bar, bath.room.layout()).on_walls[0].along, 52_in);
+  bath.room.option().openings.back().along = 48_in, bath.room.option().openings.back().width = 60_in;
+  EXPECT_TRUE(putDown(bar, bath.room.layout()).empty()) << "18 in are left on each side of the door";
+  bath.room.option().openings.clear();
+  bath.room.option().room.ceiling.height = 50_in;
+  EXPECT_TRUE(putDown(bar, bath.room.layout()).empty()) << "4 in from 48 up are more than 50";
+}
+
 // 96 in of wall with a 24 in window at 20: the copy goes flush beside it; on another wall it keeps its place.
 TEST(Copies, AWindowGoesWhereNoOtherOpeningIs) {
   RoomMaker room{96, 60};
