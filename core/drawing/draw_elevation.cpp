@@ -47,7 +47,7 @@ void drawFace(DisplayList& list, const Layout& layout, std::size_t wall, double 
     drawPocket(pocket, o, layout.walls[wall], x);
     append(list, pocket.take());
     Pen casing(elevationFrame(), layout.walls[wall].id);
-    drawCasing(casing, o.opening, x);
+    drawCasing(casing, o.opening, ceilingLineOf(layout, wall), x);
     append(list, casing.take());
     Pen pen(elevationFrame(), o.opening.id);
     drawOpeningFront(pen, o.opening, x);

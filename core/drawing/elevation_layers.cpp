@@ -23,18 +23,6 @@ TextPrim layerText(const std::string& words, double x, double y, const DrawStyle
   return text;
 }
 
-// Height of a ceiling line at a place along it.
-double heightAt(const CeilingLine& line, double along) {
-  const auto& p = line.points;
-  for (std::size_t i = 1; i < p.size(); ++i) {
-    const double a = p[i - 1].along.inches(), b = p[i].along.inches();
-    if (along > b && i + 1 < p.size()) continue;
-    const double share = b > a ? std::clamp((along - a) / (b - a), 0.0, 1.0) : 0;
-    return p[i - 1].height.inches() + share * (p[i].height - p[i - 1].height).inches();
-  }
-  return p.empty() ? 0 : p.front().height.inches();
-}
-
 // From where to where along the wall a person's line matters.
 struct Reach {
   double from = 1e9, to = -1e9;
@@ -96,6 +84,17 @@ std::vector<BodyLevel> levelsOn(const Layout& layout, std::size_t wall, Unit uni
 }
 
 }  // namespace
+
+double heightAt(const CeilingLine& line, double along) {
+  const auto& p = line.points;
+  for (std::size_t i = 1; i < p.size(); ++i) {
+    const double a = p[i - 1].along.inches(), b = p[i].along.inches();
+    if (along > b && i + 1 < p.size()) continue;
+    const double share = b > a ? std::clamp((along - a) / (b - a), 0.0, 1.0) : 0;
+    return p[i - 1].height.inches() + share * (p[i].height - p[i - 1].height).inches();
+  }
+  return p.empty() ? 0 : p.front().height.inches();
+}
 
 DisplayList drawStuds(const Layout& layout, std::size_t wall, double x) {
   const auto studs = studsOf(layout, static_cast<int>(wall));

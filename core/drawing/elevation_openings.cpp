@@ -1,4 +1,6 @@
 #include <algorithm>
+#include <array>
+#include <vector>
 
 #include "core/drawing/elevation_parts.h"
 
@@ -14,6 +16,24 @@ Hole holeOf(const Opening& o, double x) {
   const double half = o.width.inches() / 2, c = x + o.along.inches();
   const double bottom = o.kind == OpeningKind::window ? o.sill.value_or(Length{}).inches() : 0;
   return {c - half, c + half, bottom, bottom + o.height.inches()};
+}
+
+// From `first` to `last` along the wall, where an edge at `level` that the ceiling may cut has its corners.
+std::vector<double> topBends(const CeilingLine& ceiling, double first, double last, double level) {
+  std::vector<double> at{first, last};
+  const auto within = [&](double along) {
+    if (along > first && along < last) at.push_back(along);
+  };
+  for (std::size_t i = 0; i < ceiling.points.size(); ++i) {
+    const double b = ceiling.points[i].along.inches(), over = ceiling.points[i].height.inches() - level;
+    within(b);
+    if (i == 0) continue;
+    const CeilingPoint& previous = ceiling.points[i - 1];
+    const double a = previous.along.inches(), before = previous.height.inches() - level;
+    if (before * over < 0) within(a + (b - a) * before / (before - over));
+  }
+  std::sort(at.begin(), at.end());
+  return at;
 }
 
 }  // namespace
@@ -68,16 +88,16 @@ void drawPocket(Pen& pen, const PlacedOpening& placed, const WallFrame& wall, do
   if (x + high > right + 0.5) pen.rectangle(Role::hidden, right, bottom, x + high, top);
 }
 
-void drawCasing(Pen& pen, const Opening& o, double x) {
+void drawCasing(Pen& pen, const Opening& o, const CeilingLine& ceiling, double x) {
   const auto [left, right, bottom, top] = holeOf(o, x);
   const double l = left - kReveal, r = right + kReveal, t = top + kReveal, b = bottom - kReveal;
-  if (o.kind == OpeningKind::window) {
-    pen.rectangle(Role::fixtureDetail, l - kCasing, b - kCasing, r + kCasing, t + kCasing);
-    return;
-  }
-  pen.poly(Role::fixtureDetail,
-           {{l - kCasing, 0}, {l - kCasing, t + kCasing}, {r + kCasing, t + kCasing}, {r + kCasing, 0}},
-           false);
+  const bool window = o.kind == OpeningKind::window;
+  const double low = window ? b - kCasing : 0, first = l - kCasing, last = r + kCasing, head = t + kCasing;
+  std::vector<std::array<double, 2>> ring{{first, low}};
+  for (const double at : topBends(ceiling, first - x, last - x, head))
+    ring.push_back({x + at, std::min(head, heightAt(ceiling, at))});
+  ring.push_back({last, low});
+  pen.poly(Role::fixtureDetail, ring, window);
 }
 
 }  // namespace elbowroom

@@ -18,10 +18,12 @@ struct CeilingLine {
   Length highest() const;
 };
 CeilingLine ceilingLineOf(const Layout&, std::size_t wall);
+double heightAt(const CeilingLine&, double along);
 
 void drawOpeningFront(Pen&, const Opening&, double x);
-// The trim round an opening, as a fitter's usual 2 1/4 in (no source); not for windows flush in tile.
-void drawCasing(Pen&, const Opening&, double x);
+// The trim round an opening, as a fitter's usual 2 1/4 in (no source); not for windows flush in tile. Under a
+// slope it ends where the wall does.
+void drawCasing(Pen&, const Opening&, const CeilingLine&, double x);
 
 // A fixture as seen from the room: its front on the wall it stands at, its side on a wall it touches; an
 // empty list when it shows on neither.

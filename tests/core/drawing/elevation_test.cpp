@@ -8,6 +8,7 @@
 
 #include "core/drawing/elevation_key.h"
 #include "core/drawing/elevation_parts.h"
+#include "core/file/plan_file.h"
 #include "core/plan/wall_catalogue.h"
 #include "tests/core/drawing/plans.h"
 
@@ -133,6 +134,35 @@ TEST(Elevation, WritesHeightsAndDistancesAsTheTradeDoes) {
   StripLayers none = kAll;
   none.dimensions = false;
   EXPECT_FALSE(has(textsOf(drawElevation(layout, 0, none, style()).list), "3'-8\" ctr"));
+}
+
+// The attic's west wall by hand from its plan: the door's leaf of 28 in is 10 in from the left, 46 from the
+// right, the wall 84. The slope rises from 72 to 88 in over the first 24: at the casing's left edge,
+// 10 - 2 1/2 = 7 1/2, it is 77 up, and it meets the casing's top, 78 + 2 1/2 = 80 1/2, at 12 3/4. The casing
+// ends where the wall does.
+TEST(Elevation, TheAtticsWestWallByHand) {
+  const Result<Plan> plan = loadPlan(std::string(SOURCE_DIR) + "/samples/attic.elbowroom");
+  ASSERT_TRUE(plan.ok());
+  const Layout layout = deriveLayout(*plan, 1);
+  std::size_t west = 0;
+  while (layout.walls[west].id != ElementId{"w"}) ++west;
+  const DisplayList list = drawElevation(layout, west, kAll, style()).list;
+  const std::vector<std::string> texts = textsOf(list);
+  for (const char* words : {"10\"", "2'-4\"", "3'-10\"", "7'-0\"", "6'-6\" head", "6'-0\"", "7'-4\""})
+    EXPECT_TRUE(has(texts, words)) << words;
+  // Switch at 43, control at 60, head at 66 of 84: 43, 17, 6, 18.
+  for (const char* words : {"3'-7\"", "1'-5\"", "6\"", "1'-6\""}) EXPECT_TRUE(has(texts, words)) << words;
+  bool cut = false;
+  for (const DrawItem& item : list) {
+    const auto* poly = std::get_if<PolyPrim>(&item.prim);
+    if (!poly || item.role != Role::fixtureDetail || poly->points.size() < 4) continue;
+    const auto holds = [&](Point p) {
+      return std::any_of(poly->points.begin(), poly->points.end(),
+                         [&](Point q) { return abs(q.x - p.x) < 0.001_in && abs(q.y - p.y) < 0.001_in; });
+    };
+    cut |= holds({7.5_in, 77_in}) && holds({12.75_in, 80.5_in}) && holds({40.5_in, 80.5_in});
+  }
+  EXPECT_TRUE(cut);
 }
 
 TEST(Elevation, StudsAreDrawnWithBothTheirEdges) {

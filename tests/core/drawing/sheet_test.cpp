@@ -255,7 +255,10 @@ TEST(Sheets, WhatIsSeenFromOutsideIsMarked) {
   }
   ASSERT_GT(wanted, 0);
   bool marked = false;
+  std::string printed;
   for (const Sheet& sheet : makeSheets(layout, report, {"2026-01-31", Paper::letter})) {
+    for (const DrawItem& item : sheet.content)
+      if (const auto* text = std::get_if<TextPrim>(&item.prim)) printed += text->text + " ";
     if (sheet.name.find("Findings plan") == std::string::npos) continue;
     for (const DrawItem& item : sheet.content)
       if (const auto* text = std::get_if<TextPrim>(&item.prim))
@@ -263,6 +266,8 @@ TEST(Sheets, WhatIsSeenFromOutsideIsMarked) {
                   (", " + text->text + ",").find(", " + std::to_string(wanted) + ",") != std::string::npos;
   }
   EXPECT_TRUE(marked);
+  // From where it is seen, with the finding.
+  EXPECT_NE(printed.find("an eye 3 to 8 ft (0.9 to 2.4 m) outside, on the doorway's centreline"), std::string::npos);
 }
 
 // A page of two rows after a full one looks like a mistake: with rows of one height no last page holds less

@@ -19,7 +19,8 @@ Rule toiletSeen() {
                  .read_at = "greetingsfrombeacons.com on bathroom design; designingwomen.com.au; eye 3 to 8 "
                             "ft outside on the centreline of the doorway"},
       .grade = Grade::verifiedSecondHand,
-      .why = "The toilet should not be the first thing one sees from the hall when the door stands open.",
+      .why = "The toilet should not be the first thing one sees from the hall: counted is how much of it "
+             "shows to an eye 3 to 8 ft (0.9 to 2.4 m) outside, on the doorway's centreline, with the door open.",
       .sizes = {36_in, 96_in},
       .unit = "%",
       .mends = {Mend::slide, Mend::otherHand, Mend::otherSwing, Mend::swap},
