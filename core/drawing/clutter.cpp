@@ -98,4 +98,14 @@ double Clutter::costOf(const Box& box, double enough) const {
   return cost;
 }
 
+std::optional<TextPrim> quietestText(const Clutter& taken, const std::vector<TextPlace>& places,
+                                     double limit) {
+  const auto best = quietest(places.size(), limit, [&](std::size_t i, double enough) {
+    const TextPlace& place = places[i];
+    if (place.penalty >= enough) return enough;
+    return place.penalty + taken.costOf(textBounds(place.text), enough - place.penalty);
+  });
+  return best ? std::optional(places[*best].text) : std::nullopt;
+}
+
 }  // namespace elbowroom

@@ -1,7 +1,9 @@
 // What is drawn already, to find quiet places for texts.
 #pragma once
 
+#include <optional>
 #include <set>
+#include <vector>
 
 #include "core/drawing/display_list.h"
 
@@ -27,6 +29,25 @@ class Clutter {
   std::vector<Outline> solids_;  // cut walls: nothing is legible on them
   std::vector<Box> texts_;
 };
+
+// The quietest of `count` places: the one whose cost(i, enough) is least, of equals the first; nullopt when
+// none costs less than `limit`. A cost that has reached `enough` need not be counted further.
+template <class CostOf>
+std::optional<std::size_t> quietest(std::size_t count, double limit, const CostOf& cost) {
+  std::optional<std::size_t> best;
+  for (std::size_t i = 0; i < count; ++i)
+    if (const double here = cost(i, limit); here < limit) limit = here, best = i;
+  return best;
+}
+
+// The same among texts, each with what it costs beyond what it covers. nullopt: each would lie over another
+// text, or costs `limit` in other ways.
+struct TextPlace {
+  TextPrim text;
+  double penalty = 0;
+};
+std::optional<TextPrim> quietestText(const Clutter&, const std::vector<TextPlace>&,
+                                     double limit = kTextOverText);
 
 // Which labels a round places: those of the things asked for first, or the others.
 struct LabelRound {

@@ -197,16 +197,15 @@ DisplayList drawNumbers(const Layout& layout, std::size_t wall, const std::vecto
                                  {l - d, b}})
         spots.push_back({x, y, 3 + away * 2.5, away > 2});
     }
-    const Spot* best = nullptr;
-    double least = 0;
-    for (const Spot& spot : spots) {
-      if (spot.x - r < 0 || spot.x + r > length || spot.y - r < 0 || spot.y + r > top) continue;
+    const auto quiet = quietest(spots.size(), kTextOverText, [&](std::size_t i, double enough) {
+      const Spot& spot = spots[i];
+      if (spot.x - r < 0 || spot.x + r > length || spot.y - r < 0 || spot.y + r > top) return enough;
       const Box at{{Length::fromInches(spot.x - r * 1.15), Length::fromInches(spot.y - r * 1.15)},
                    {Length::fromInches(spot.x + r * 1.15), Length::fromInches(spot.y + r * 1.15)}};
-      const double cost = spot.penalty + clutter.costOf(at);
-      if (!best || cost < least) best = &spot, least = cost;
-    }
-    if (!best || least >= kTextOverText) continue;
+      return spot.penalty + clutter.costOf(at, enough - spot.penalty);
+    });
+    if (!quiet) continue;
+    const Spot* best = &spots[*quiet];
     Pen pen(elevationFrame(), entry.id);
     pen.ellipse(Role::opening, best->x, best->y, r, r, true);
     TextPrim text;
@@ -247,8 +246,7 @@ DisplayList drawSideNames(const Layout& layout, std::size_t wall, const DisplayL
     text.h = AnchorH::centre, text.v = AnchorV::middle, text.halo = true;
     text.text = subjectName(layout.option, placed.fixture.id);
     // Lying, else upright, within its outline.
-    double least = kTextOverText;
-    std::optional<TextPrim> best;
+    std::vector<TextPlace> places;
     for (const double turn : {0.0, 90.0}) {
       const Length needed = textWidth(text.text, text.height) + style.mm;
       if (needed > (turn == 0 ? width : height)) continue;
@@ -260,11 +258,11 @@ DisplayList drawSideNames(const Layout& layout, std::size_t wall, const DisplayL
           if (at.low.x < box.low.x || at.high.x > box.high.x || at.low.y < box.low.y ||
               at.high.y > box.high.y)
             continue;
-          const double cost = clutter.costOf(at) + turn / 30;
-          if (cost < least) least = cost, best = text;
+          places.push_back({text, turn / 30});
         }
       }
     }
+    const auto best = quietestText(clutter, places);
     if (!best) continue;
     clutter.addText(textBounds(*best));
     names.push_back({*best, Role::note, placed.fixture.id});

@@ -158,16 +158,15 @@ DisplayList labelPeopleLines(const Layout& layout, std::size_t wall, double x, C
       spots.push_back({(a + b) / 2, up, AnchorH::centre});
     }
     // Beside the line, else over or under it, else on it: where least else is, and never on other words.
-    double least = kTextOverText;
-    std::optional<TextPrim> best;
+    std::vector<TextPlace> places;
     for (std::size_t i = 0; i < spots.size(); ++i) {
       TextPrim text = layerText(level.words, x + spots[i].at, level.y + spots[i].up * mm, style);
       text.h = spots[i].h;
       const Box box = textBounds(text);
       if (box.low.x.inches() < x || box.high.x.inches() > x + length) continue;
-      const double cost = 2 * static_cast<double>(i) + taken.costOf(box, least);
-      if (cost < least) least = cost, best = text;
+      places.push_back({text, 2 * static_cast<double>(i)});
     }
+    const auto best = quietestText(taken, places);
     if (!best) continue;
     taken.addText(grown(textBounds(*best), style.mm.scaled(0.5)));
     pen.add(Role::person, *best);

@@ -28,13 +28,14 @@ Outline ringOf(const Box& b) {
   return {b.low, {b.high.x, b.low.y}, b.high, {b.low.x, b.high.y}};
 }
 
+constexpr double kInside = 20;  // a low zone's word stands better beside it
+
 // A word inside a rectangle, in a corner where no other stands; beside it when it is too low for a word and
 // the wall has room; none when it finds no room.
 void label(DisplayList& list, const Box& box, const WallSpan& wall, const std::string& words, Role role,
            const ElementId& source, Clutter& taken, const DrawStyle& style) {
   const Length mm = style.mm, pad = mm.scaled(0.8);
-  TextPrim best;
-  double least = kTextOverText;
+  std::vector<TextPlace> places;
   const bool low = box.high.y - box.low.y < mm.scaled(2 * kTextMm);
   for (const bool right : {true, false}) {
     if (!low) break;
@@ -46,8 +47,7 @@ void label(DisplayList& list, const Box& box, const WallSpan& wall, const std::s
     text.at = {right ? box.high.x + pad : box.low.x - pad, (box.low.y + box.high.y) / 2};
     const Box at = textBounds(text);
     if (at.low.x < wall.from || at.high.x > wall.to) continue;
-    const double over = taken.costOf(at, kTextOverText), cost = over - 20;
-    if (over < kTextOverText && cost < least) least = cost, best = text;
+    places.push_back({text});
   }
   for (const AnchorV v : {AnchorV::top, AnchorV::base, AnchorV::middle}) {
     for (const AnchorH h : {AnchorH::left, AnchorH::right, AnchorH::centre}) {
@@ -65,13 +65,13 @@ void label(DisplayList& list, const Box& box, const WallSpan& wall, const std::s
       if (at.low.x < box.low.x || at.high.x > box.high.x) continue;
       // A low zone's word may stand a little above or below it.
       if (at.low.y < box.low.y - mm.scaled(1.2) || at.high.y > box.high.y + mm.scaled(1.2)) continue;
-      const double cost = taken.costOf(at);
-      if (cost < least) least = cost, best = text;
+      places.push_back({text, kInside});
     }
   }
-  if (least >= kTextOverText) return;
-  taken.addText(textBounds(best));
-  list.push_back({best, role, source});
+  const auto best = quietestText(taken, places);
+  if (!best) return;
+  taken.addText(textBounds(*best));
+  list.push_back({*best, role, source});
 }
 
 }  // namespace

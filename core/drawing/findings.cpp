@@ -124,18 +124,21 @@ DisplayList drawFindingsAmid(const Report& report, Clutter drawn, const DrawStyl
   }
   for (const auto& [outcome, quiet, source, middle, digits, count] : marked) {
     const Length gap = style.mm.scaled(0.4), width = mark + gap + textWidth(digits, text_height, true);
-    Point best = middle;
-    double best_cost = -1;
-    // A farther ring costs more than what is found already.
-    for (int ring = 0; ring < 16 && (best_cost < 0 || ring * 6 < best_cost); ++ring) {
-      for (int i = 0; i < (ring == 0 ? 1 : 12); ++i) {
-        const Point at = middle + mark.scaled(ring * 0.8) * Direction::fromAngle(Angle::fromDegrees(30 * i));
-        const Box box{{at.x - mark / 2, at.y - mark / 2}, {at.x - mark / 2 + width, at.y + mark / 2}};
-        const double enough = best_cost < 0 ? 1e18 : best_cost - ring * 6;
-        const double cost = drawn.costOf(grown(box, gap), enough) + ring * 6;
-        if (best_cost < 0 || cost < best_cost) best_cost = cost, best = at;
-      }
-    }
+    // The place itself, then twelve on each of fifteen rings; a farther ring costs more.
+    const Point from = middle;
+    const auto place = [&](std::size_t i) {
+      const std::size_t ring = (i + 11) / 12;
+      const Angle turn = Angle::fromDegrees(30.0 * static_cast<double>((i + 11) % 12));
+      return from + mark.scaled(0.8 * static_cast<double>(ring)) * Direction::fromAngle(turn);
+    };
+    const auto quiet_place = quietest(1 + 15 * 12, 1e18, [&](std::size_t i, double enough) {
+      const double away = 6 * static_cast<double>((i + 11) / 12);
+      if (away >= enough) return enough;
+      const Point at = place(i);
+      const Box box{{at.x - mark / 2, at.y - mark / 2}, {at.x - mark / 2 + width, at.y + mark / 2}};
+      return away + drawn.costOf(grown(box, gap), enough - away);
+    });
+    const Point best = quiet_place ? place(*quiet_place) : middle;
     append(marks, drawMark(outcome, best, style, source, quiet));
     TextPrim text;
     text.at = {best.x + mark / 2 + gap, best.y};

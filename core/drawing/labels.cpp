@@ -60,22 +60,19 @@ bool within(const Box& box, const Box& home) {
 void place(DisplayList& list, Clutter& clutter, const std::vector<Wording>& wordings,
            const std::vector<Candidate>& candidates, const ElementId& source, const DrawStyle& style,
            const std::optional<Box>& home = std::nullopt) {
-  double best = 0;
-  std::vector<TextPrim> chosen;
-  for (const Wording& wording : wordings) {
-    for (const Candidate& candidate : candidates) {
-      const std::vector<TextPrim> texts = block(wording, candidate, style);
-      double cost = candidate.penalty + wording.penalty;
-      for (const TextPrim& text : texts) {
-        const Box box = textBounds(text);
-        if (home && !within(box, *home)) cost += kOutsideFixture;
-        if (chosen.empty() || cost < best) cost += clutter.costOf(box, chosen.empty() ? 1e18 : best - cost);
-      }
-      if (chosen.empty() || cost < best) best = cost, chosen = texts;
+  const std::size_t count = candidates.size();
+  const auto texts = [&](std::size_t i) { return block(wordings[i / count], candidates[i % count], style); };
+  const auto best = quietest(wordings.size() * count, kTextOverText, [&](std::size_t i, double enough) {
+    double cost = candidates[i % count].penalty + wordings[i / count].penalty;
+    for (const TextPrim& text : texts(i)) {
+      const Box box = textBounds(text);
+      if (home && !within(box, *home)) cost += kOutsideFixture;
+      if (cost < enough) cost += clutter.costOf(box, enough - cost);
     }
-  }
-  if (best >= kTextOverText) return;  // nothing rather than one text across another; the schedule says it too
-  for (const TextPrim& text : chosen) {
+    return cost;
+  });
+  if (!best) return;  // nothing rather than one text across another; the schedule says it too
+  for (const TextPrim& text : texts(*best)) {
     clutter.addText(grown(textBounds(text), style.mm.scaled(0.3)));
     list.push_back({text, Role::label, source});
   }

@@ -61,8 +61,7 @@ bool isHatch(const DrawItem& item) { return item.role == Role::hatchShort || ite
 
 // The circle's figure where it crosses least.
 DisplayList circleLabel(const Circle& circle, const Clutter& clutter, const DrawStyle& style) {
-  TextPrim best;
-  double best_cost = -1;
+  std::vector<TextPlace> places;
   for (const double up : {0.35, -0.35, 0.55, -0.55, 0.12, -0.12, 0.72, -0.72}) {
     for (const double aside : {0.0, 0.3, -0.3}) {
       TextPrim text;
@@ -72,13 +71,12 @@ DisplayList circleLabel(const Circle& circle, const Clutter& clutter, const Draw
       text.v = AnchorV::middle;
       text.halo = true;
       text.at = {circle.center.x + circle.radius.scaled(aside), circle.center.y + circle.radius.scaled(up)};
-      const double cost = clutter.costOf(textBounds(text));
-      if (best_cost < 0 || cost < best_cost) best_cost = cost, best = text;
+      places.push_back({text});
     }
   }
   // Better no figure on the plan than one across another; the column states it too.
-  if (best_cost >= 1000) return {};
-  return {{best, Role::label, {}}};
+  const auto best = quietestText(clutter, places);
+  return best ? DisplayList{{*best, Role::label, {}}} : DisplayList{};
 }
 
 DisplayList dimensionedList(const Layout& layout, const DrawStyle& style) {

@@ -163,15 +163,14 @@ DisplayList labelServingBands(const Layout& layout, std::size_t wall, double x, 
         spots.push_back({{box.low.x - pad, middle + style.mm.scaled(way)}, AnchorH::right});
       }
     }
-    double least = kTextOverText;
-    std::optional<TextPrim> best;
+    std::vector<TextPlace> places;
     for (const Spot& spot : spots) {
       text.at = spot.at, text.h = spot.h;
       const Box at = textBounds(text);
       if (at.low.x < left || at.high.x > right || at.low.y < Length{} || at.high.y > top) continue;
-      const double cost = taken.costOf(at, least);
-      if (cost < least) least = cost, best = text;
+      places.push_back({text});
     }
+    const auto best = quietestText(taken, places);
     if (!best) continue;
     taken.addText(grown(textBounds(*best), style.mm.scaled(0.5)));
     list.push_back({*best, Role::person, layout.walls[wall].id});

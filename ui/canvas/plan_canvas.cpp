@@ -112,16 +112,12 @@ DisplayList PlanCanvas::turningList(Clutter drawn) const {
   text.halo = true;
   // Just inside the rim, wherever it covers least.
   const Length in = circle.radius - style().mm * 4;
-  double best = -1;
+  std::vector<TextPlace> places;
   for (int i = 0; i < 24; ++i) {
-    TextPrim tried = text;
-    tried.at = circle.center + in * Direction::fromAngle(Angle::fromDegrees(90 + 15 * i));
-    const double cost = drawn.costOf(textBounds(tried), best >= 0 ? best : 1e18);
-    if (best >= 0 && cost >= best) continue;
-    best = cost;
-    text.at = tried.at;
+    text.at = circle.center + in * Direction::fromAngle(Angle::fromDegrees(90 + 15 * i));
+    places.push_back({text});
   }
-  list.push_back({text, Role::label, {}});
+  if (const auto best = quietestText(drawn, places, 1e18)) list.push_back({*best, Role::label, {}});
   return list;
 }
 
