@@ -65,7 +65,9 @@ void offerEdits(QMenu& menu, Session& session, const ElementId& wall) {
   const PutThings pasted = putDown(session.copied(), session.layout(), wall);
   add(QObject::tr("Paste on this wall"), QKeySequence::Paste, !pasted.on_walls.empty() || !pasted.openings.empty(),
       [&session, wall] { pasteCopied(session, wall); });
-  add(QObject::tr("Duplicate"), QKeySequence("Ctrl+D"), copies, [&session] { duplicateSelected(session); });
+  const std::vector<ElementId> ids(chosen.begin(), chosen.end());
+  const bool room = copies && !putDown(copiesOf(session.layout(), ids), session.layout()).empty();
+  add(QObject::tr("Duplicate"), QKeySequence("Ctrl+D"), room, [&session] { duplicateSelected(session); });
   add(QObject::tr("Delete"), QKeySequence::Delete, things, [&session] { removeSelected(session); });
 }
 
