@@ -13,7 +13,7 @@ constexpr double kSmallest = 0.004;  // boxes whose poses differ by less are set
 constexpr double kNearestTolerance = 0.010;
 constexpr std::size_t kRecent = 6;
 constexpr double kSwingTold = 10;  // a cell that turns farther is split by turn before gaps are measured
-constexpr double kWideTurn = 0.4;  // over more than this, only the inscribed disc tells anything
+constexpr double kWideTurn = 0.2;  // over more than this, only the inscribed disc tells anything
 // Sizes of cells at which a proof and a step are tried, and how much smaller it is tried again.
 constexpr double kProofSize = 6, kProofAgain = 0.7, kStepSize = 8, kStepAgain = 5;
 constexpr double kTurnTie = 0.003;  // inches per radian: on ties the turn nearest to the wanted one

@@ -25,6 +25,19 @@ std::vector<Measurement> spanWhere(const CheckInput& in, Better better) {
   return best ? std::vector{*best} : std::vector<Measurement>{};
 }
 
+// A T that every one of these holds: their bars laid one on the other, by the outer side.
+TurningShape commonOf(const std::vector<TurningShape>& shapes) {
+  TurningShape common = shapes.front();
+  for (const TurningShape& s : shapes) {
+    common.across = std::min(common.across, s.across);
+    common.along = std::min(common.along, s.along);
+    common.bar_width = std::min(common.bar_width, s.bar_width);
+    common.base_width = std::min(common.base_width, s.base_width);
+    common.chamfer = std::min(common.chamfer, s.chamfer);
+  }
+  return common;
+}
+
 }  // namespace
 
 std::vector<Measurement> roomSpans(const CheckInput& in) {
@@ -56,11 +69,14 @@ std::vector<Measurement> circleUnderBasins(const CheckInput& in) {
       .places = across(circle),
       .detail = helps && circle.radius > in.figures.turning.largest.radius ? "knee-space-used" : ""};
   if (circle.radius * 2 > limitOf(in) - kMetTolerance) return {m};
-  for (std::size_t i = 1; i + 4 < in.rule->sizes.size(); i += 5) {
-    const TurningShape t{sizeOf(in, i), sizeOf(in, i + 1), sizeOf(in, i + 2), sizeOf(in, i + 3),
-                         sizeOf(in, i + 4)};
-    if (turnByT(in, t, false, m)) break;
-  }
+  std::vector<TurningShape> shapes;
+  for (std::size_t i = 1; i + 4 < in.rule->sizes.size(); i += 5)
+    shapes.push_back(
+        {sizeOf(in, i), sizeOf(in, i + 1), sizeOf(in, i + 2), sizeOf(in, i + 3), sizeOf(in, i + 4)});
+  // Where what they have in common has no place, none of them is looked for.
+  if (shapes.size() > 1 && !turningTIn(in, commonOf(shapes), false)) return {m};
+  for (const TurningShape& shape : shapes)
+    if (turnByT(in, shape, false, m)) break;
   return {m};
 }
 

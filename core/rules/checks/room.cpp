@@ -69,11 +69,16 @@ void turnInDoorway(const CheckInput& in, Measurement& m) {
 
 }  // namespace
 
-bool turnByT(const CheckInput& in, const TurningShape& shape, bool knees, Measurement& m) {
+std::optional<PlacedTurning> turningTIn(const CheckInput& in, const TurningShape& shape, bool knees) {
   knees = knees && in.layout.knee_space_counts;
-  if (!couldHold(shape, in, knees)) return false;
-  if (shape != kTurningT2010 && holds2010(shape) && !sharedTurningT(in, kTurningT2010, knees)) return false;
-  const std::optional<PlacedTurning> t = sharedTurningT(in, shape, knees);
+  if (!couldHold(shape, in, knees)) return std::nullopt;
+  if (shape != kTurningT2010 && holds2010(shape) && !sharedTurningT(in, kTurningT2010, knees))
+    return std::nullopt;
+  return sharedTurningT(in, shape, knees);
+}
+
+bool turnByT(const CheckInput& in, const TurningShape& shape, bool knees, Measurement& m) {
+  const std::optional<PlacedTurning> t = turningTIn(in, shape, knees);
   if (!t) return false;
   const Direction up = Direction{1, 0}.turned(t->place.turn);
   const Point bar = t->place.center + (shape.along - shape.bar_width) / 2 * up, middle = t->place.center;

@@ -6,6 +6,8 @@
 
 namespace elbowroom::checks {
 
+// Where a T of this shape fits; the search is left out where a smaller figure says that there is none.
+std::optional<PlacedTurning> turningTIn(const CheckInput&, const TurningShape&, bool knees);
 // Where a T of this shape fits, its bar from end to end becomes the measured figure, and the limit too but
 // for the T of 2010, which rules ask for as 60 in. With `knees`, one of its ends may lie over knee and toe
 // space.
