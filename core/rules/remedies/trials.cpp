@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/rules/check_parts.h"
+
 namespace elbowroom::remedies {
 namespace {
 
@@ -19,6 +21,11 @@ double valueOf(const Quantity& q) {
   if (const auto* v = std::get_if<Count>(&q)) return v->value;
   if (const auto* v = std::get_if<Amount>(&q)) return static_cast<double>(v->thousandths);
   return std::get<bool>(q) ? 1 : 0;
+}
+
+BookChoice onlyBook(BookChoice choice, const std::string& book) {
+  choice.books = {book};
+  return choice;
 }
 
 bool isShort(const Finding& f) { return f.outcome == Outcome::shortfall; }
@@ -39,10 +46,9 @@ Trials::Trials(const Plan& plan, std::size_t option, const Finding& finding, con
       finding_(finding),
       rule_(findRule(finding.book, finding.rule)),
       all_(choice),
-      own_(choice),
+      own_(onlyBook(choice, finding.book)),
       most_(most_checks),
       layout_(deriveLayout(plan, option)) {
-  own_.books = {finding.book};
   craft_chosen_ = std::find(all_.books.begin(), all_.books.end(), "craft") != all_.books.end();
   if (!craft_chosen_) all_.books.push_back("craft");
   ++used_;
@@ -93,12 +99,28 @@ std::optional<Layout> Trials::layoutAfter(const Change& change) const {
   return deriveLayout(*next, option_);
 }
 
+std::vector<Finding> Trials::ofOwnRule(const Layout& layout) const {
+  std::vector<Finding> found;
+  const Figures figures = figuresOf(layout);
+  const std::vector<checks::Around> around = checks::aroundOf(layout);
+  Memo memo;
+  for (const RuleInForce& in : own_.rules()) {
+    if (in.rule->id != finding_.rule || in.rule->book != finding_.book) continue;
+    for (Finding& f : findingsOf(in, {layout, figures, around, in.rule, memo}, all_.site_tolerance))
+      found.push_back(std::move(f));
+  }
+  // As in a report.
+  std::stable_sort(found.begin(), found.end(),
+                   [](const Finding& a, const Finding& b) { return rankOf(a) < rankOf(b); });
+  return found;
+}
+
 std::optional<double> Trials::spare(const Change& change) {
   if (used_ >= most_) return std::nullopt;
   const std::optional<Layout> next = layoutAfter(change);
   if (!next) return std::nullopt;
   ++used_;
-  return spareOf(answering(check(*next, own_).findings));
+  return spareOf(answering(ofOwnRule(*next)));
 }
 
 Trials::State Trials::stateOf(const Layout& layout, const Report& report) const {

@@ -7,6 +7,7 @@
 #include <string>
 #include <utility>
 
+#include "core/rules/in_force.h"
 #include "core/rules/remedies.h"
 
 namespace elbowroom::remedies {
@@ -54,6 +55,7 @@ class Trials {
   };
   std::optional<Layout> layoutAfter(const Change&) const;
   State stateOf(const Layout&, const Report&) const;
+  std::vector<Finding> ofOwnRule(const Layout&) const;
   const Finding* answering(const std::vector<Finding>&) const;
   bool ofTarget(const Finding&) const;
 
@@ -61,7 +63,8 @@ class Trials {
   std::size_t option_;
   const Finding& finding_;
   const Rule* rule_;
-  BookChoice all_, own_;      // every chosen book and the physical rules; the finding's book alone
+  BookChoice all_;            // every chosen book and the physical rules
+  RulesInForce own_;          // the finding's book alone
   bool craft_chosen_;
   int most_, used_ = 0;
   Layout layout_;

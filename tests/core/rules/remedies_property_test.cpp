@@ -101,8 +101,7 @@ std::string keyOf(const Finding& f) {
 
 // Empty when the change meets the finding and brings no new shortfall at its level or above, and none that is worse
 // without being named so.
-std::string trouble(const Plan& before, const Plan& after, const Finding& finding, const Remedy& remedy) {
-  const Report first = reportOf(before);
+std::string trouble(const Report& first, const Plan& after, const Finding& finding, const Remedy& remedy) {
   const auto was = shortfalls(first, finding.level), is = shortfalls(reportOf(after), finding.level);
   const auto own = is.find(keyOf(finding));
   if (own != is.end() && own->second > was.at(keyOf(finding)) - 1e-6) return "not met: " + own->first;
@@ -178,12 +177,12 @@ TEST(RemediesProperty, EveryOfferMeetsItsFindingAndBringsNothingNew) {
         const auto changed = history.perform({0, r.change, "Remedy", ""});
         ASSERT_TRUE(changed) << changed.error().message;
         EXPECT_TRUE(*changed);
-        EXPECT_EQ(trouble(plan, history.plan(), f, r), "");
+        EXPECT_EQ(trouble(report, history.plan(), f, r), "");
         if (const auto less = shortened(plan, r, Length::fromInches(0.125))) {
           const Result<Plan> almost = apply(plan, {0, *less, "", ""});
           if (almost) {
             ++slides;
-            EXPECT_NE(trouble(plan, *almost, f, r), "") << "less would do: " << r.move.by.inches();
+            EXPECT_NE(trouble(report, *almost, f, r), "") << "less would do: " << r.move.by.inches();
           }
         }
         history.undo();
