@@ -85,10 +85,18 @@ std::optional<Point> boundariesTouch(const Outline& a, const Outline& b) {
   return std::nullopt;
 }
 
+Box boxOf(Point a, Point b) {
+  return {{std::min(a.x, b.x), std::min(a.y, b.y)}, {std::max(a.x, b.x), std::max(a.y, b.y)}};
+}
+
 // A point of the boundary of `line` that lies inside (or outside) `ring` deeper than contact.
 std::optional<Point> deepOn(const Outline& line, const Outline& ring, bool inside) {
-  const std::vector<Vec> edges = kernel::toInches(ring);
+  std::vector<Vec> edges;
+  // What is deep inside is deep in the box, which most edges of what stands flush are not.
+  const Box box = grown(boundsOf(ring), -kContact);
   for (std::size_t i = 0, j = line.size() - 1; i < line.size(); j = i++) {
+    if (inside && !touch(boxOf(line[j], line[i]), box)) continue;
+    if (edges.empty()) edges = kernel::toInches(ring);
     const Vec a = kernel::toInches(line[j]), b = kernel::toInches(line[i]);
     for (const kernel::Interval& far : kernel::farStretches(a, b, edges, kForgiven)) {
       const Point middle = kernel::toPoint(a + (far.from + far.to) / 2 * (b - a));
