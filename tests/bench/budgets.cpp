@@ -26,10 +26,11 @@ double Remembered::of(const std::string& name) const {
 
 namespace {
 
-// The target is 15; a busy machine may take a third of it in a short run.
-constexpr double kRatio = 15, kRatioFails = 10;
-constexpr double kFlat = 0.2, kFlatFails = 0.35;  // growth: exponent of a step from 10 to 10,000 things
-constexpr double kTimeFails = 4;                  // times the target
+// 17 to 19 measured, 13.9 once with ten jobs on two cores; a step with one moved: 22 and more.
+constexpr double kRatio = 15, kRatioFails = 12, kMovedRatioFails = 15;
+constexpr double kFlat = 0.2;  // growth: exponent of a step from 10 to 10,000 things; measured: 0
+// How many times the target other machines may take. The wide one is for what has not reached its target.
+constexpr double kTimeFails = 2, kNotReachedFails = 4;
 
 class Judge {
  public:
@@ -42,15 +43,15 @@ class Judge {
     say(b / a >= fails, "%-34s %9.1f us against %9.1f us: %.1f times as fast (target %.0f)", what, a, b,
         b / a, target);
   }
-  void time(const char* what, const std::string& name, double target) {
+  void time(const char* what, const std::string& name, double target, double slack = kTimeFails) {
     const double a = times_.of(name);
-    if (a > 0) say(a <= target * kTimeFails, "%-34s %9.1f us (target %.0f)", what, a, target);
+    if (a > 0) say(a <= target * slack, "%-34s %9.1f us (target %.0f)", what, a, target);
   }
   void growth(const char* what, const std::string& name, bool flat) {
     const double few = times_.of(name + "/10"), many = times_.of(name + "/10000");
     if (few <= 0 || many <= 0) return;
     const double exponent = std::log10(many / few) / 3;
-    say(!flat || exponent <= kFlatFails, "%-34s %9.1f, %.1f, %.1f, %.1f us at 10 to 10,000: exponent %.2f%s",
+    say(!flat || exponent <= kFlat, "%-34s %9.1f, %.1f, %.1f, %.1f us at 10 to 10,000: exponent %.2f%s",
         what, few, times_.of(name + "/100"), times_.of(name + "/1000"), many, exponent,
         flat ? " (target 0.2)" : "");
   }
@@ -78,17 +79,18 @@ bool keepsBudgets(const Remembered& times) {
     const std::string room = "/" + std::to_string(i);
     judge.ratio(rooms[i], "ours" + room, "peers" + room, kRatio, kRatioFails);
     judge.ratio((std::string(rooms[i]) + ", one thing moved").c_str(), "oursMoved" + room, "peers" + room,
-                kRatio, kRatioFails);
+                kRatio, kMovedRatioFails);
   }
   std::printf("Targets (12 fixtures):\n");
   for (int i = 0; i < 3; ++i) {
     const std::string room = "/" + std::to_string(i);
     judge.time((std::string("step with one moved, ") + rooms[i]).c_str(), "oursMoved" + room, 60);
     judge.time((std::string("recheck of geometry, ") + rooms[i]).c_str(), "ours" + room, 250);
-    judge.time((std::string("T at any angle, ") + rooms[i]).c_str(), "turningT" + room, 300);
+    judge.time((std::string("T at any angle, ") + rooms[i]).c_str(), "turningT" + room, 300,
+               kNotReachedFails);
   }
-  judge.time("all books", "wholeCheck/1", 1000);
-  judge.time("all books, after a move", "afterMove/1", 1000);
+  judge.time("all books", "wholeCheck/1", 1000, kNotReachedFails);
+  judge.time("all books, after a move", "afterMove/1", 1000, kNotReachedFails);
   judge.time("default books", "wholeCheck/0", 250);
   judge.time("default books, after a move", "afterMove/0", 250);
   judge.ratio("after a move, default books", "afterMove/0", "wholeCheck/0", 1, 0.8);
