@@ -172,6 +172,25 @@ TEST_F(StripCommandsTest, AMirrorSaysWhomItServesWhileItIsDragged) {
       << words().toStdString();
 }
 
+// A hook: 55 to 70 in (comfort), beside nothing that was worked out for people.
+TEST_F(StripCommandsTest, PublishedHeightsAreSaidWhileItIsDragged) {
+  QSignalSpy said(&strip, &WallStrip::said);
+  ASSERT_TRUE(session.perform(SetBooks{{"comfort"}}, "books"));
+  WallItem hook = mirror();
+  hook.id = {"hk"};
+  hook.kind = "hook";
+  hook.wall = {"n"};
+  hook.along = 20_in, hook.bottom = 60_in;
+  hook.width = 4_in, hook.height = 6_in;
+  ASSERT_TRUE(session.perform(PutWallItems{{hook}}, "Hook"));
+  const QPointF from = middleOf("hk");
+  press(from);
+  for (int i = 1; i <= 6; ++i) moveTo(from + QPointF(3.0 * i, 0), Qt::LeftButton);
+  EXPECT_TRUE(said.last()[0].toString().contains("published: height of its centreline 55\" to 70\""))
+      << said.last()[0].toString().toStdString();
+  release(from);
+}
+
 TEST_F(StripCommandsTest, WhatReachesACornerShowsOnTheNeighbourToo) {
   WallItem shelf = put("shelf", "shelf", "s", 90_in);
   shelf.width = 12_in;

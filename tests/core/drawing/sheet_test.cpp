@@ -242,6 +242,23 @@ TEST(Sheets, ZonesThatHoldNothingAreNotListed) {
       EXPECT_GE(z.to - z.from, Length::fromInches(0.5)) << z.wall.text << ", " << wordsOf(z.kind);
 }
 
+// With the people's heights the lists beside the elevations have those that texts publish.
+TEST(Sheets, PublishedHeightsStandWithThePeoples) {
+  const Result<Plan> plan = loadPlan(std::string(SOURCE_DIR) + "/samples/family-walls.elbowroom");
+  ASSERT_TRUE(plan.ok());
+  const Layout layout = deriveLayout(*plan, 1);
+  const Report report = check(layout, choiceOf(*plan));
+  for (const bool people : {false, true}) {
+    SheetInfo info{"2026-01-31", Paper::letter};
+    info.layers.people = people;
+    bool said = false;
+    for (const Sheet& sheet : makeSheets(layout, report, info))
+      for (const DrawItem& item : sheet.content)
+        if (const auto* text = std::get_if<TextPrim>(&item.prim)) said |= text->text.find("published:") != std::string::npos;
+    EXPECT_EQ(said, people);
+  }
+}
+
 // What is seen of the toilet from outside begins beyond the paper; its mark stands where the line leaves.
 TEST(Sheets, WhatIsSeenFromOutsideIsMarked) {
   const Result<Plan> plan = loadPlan(std::string(SOURCE_DIR) + "/samples/family-walls.elbowroom");
