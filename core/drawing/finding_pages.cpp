@@ -101,13 +101,15 @@ std::vector<PageContent> findingPages(const Layout& layout, const Report& report
                  {"What is not stated and why it matters", 11.4},
                  {"Needed", 3},
                  {"Source, level and how the value was checked", 9.9}});
-    std::vector<const Finding*> asked;
-    for (Row& r : unstated) {
-      if (std::any_of(asked.begin(), asked.end(), [&](const Finding* a) { return askTheSame(*a, *r.finding); })) continue;
-      asked.push_back(r.finding);
-      // The question once, with all that hangs on it.
-      for (const Row& other : unstated) {
-        if (other.finding == r.finding || !askTheSame(*other.finding, *r.finding)) continue;
+    std::vector<const Finding*> asking;
+    for (const Row& r : unstated) asking.push_back(r.finding);
+    const auto rowOf = [&](const Finding* f) -> const Row& {
+      return *std::find_if(unstated.begin(), unstated.end(), [&](const Row& r) { return r.finding == f; });
+    };
+    for (const auto& question : questionsOf(asking)) {
+      Row r = rowOf(question.front());
+      for (std::size_t i = 1; i < question.size(); ++i) {
+        const Row& other = rowOf(question[i]);
         if (!other.text.needed.empty() && r.text.needed.find(other.text.needed) == std::string::npos)
           r.text.needed += (r.text.needed.empty() ? "" : "; ") + other.text.needed;
         r.source += "; " + other.source;

@@ -10,6 +10,7 @@
 #include "core/file/report_rules.h"
 #include "core/file/report_words.h"
 #include "core/plan/catalogue.h"
+#include "core/rules/text_quantity.h"
 #include "core/rules/text_rules.h"
 
 namespace elbowroom {
@@ -21,11 +22,8 @@ struct Seen {
 };
 
 bool isThere(const Option& option, const ElementId& id) {
-  const auto among = [&](const auto& things) {
-    return std::any_of(things.begin(), things.end(), [&](const auto& thing) { return thing.id == id; });
-  };
-  return among(option.fixtures) || among(option.openings) || among(option.room.walls) || among(option.on_walls) ||
-         among(option.on_ceiling);
+  return findFixture(option, id) || findOpening(option, id) || findWall(option, id) || findWallItem(option, id) ||
+         findCeilingItem(option, id);
 }
 
 std::vector<ElementId> thereOf(const Option& option, const std::vector<ElementId>& ids) {
@@ -50,29 +48,25 @@ CompareCell waysOf(const Seen& seen, Unit unit) {
   if (least == routes.end()) return {"none", {}, {}};
   const std::string to = subjectName(seen.layout.option, least->to);
   if (!least->route.reachable) return {fmt::format("no way to {}", to), {}, {least->to}};
-  return {fmt::format("{}, to {}", flooredText(least->route.width, unit), to), {}, {least->to}};
+  return {fmt::format("{}, to {}", words::flooredText(least->route.width, unit), to), {}, {least->to}};
 }
 
 CompareCell doorOf(const Seen& seen, const ElementId& id, Unit unit) {
   for (const DoorFigures& door : seen.report.figures.doors) {
     if (door.id != id) continue;
-    std::string text = fmt::format("{}, clear {}", labelOf(door.action), flooredText(door.clear_opening, unit));
+    std::string text = fmt::format("{}, clear {}", labelOf(door.action), words::flooredText(door.clear_opening, unit));
     text += door.floor_taken > Area{} ? fmt::format(", takes {}", areaText(door.floor_taken, unit)) : ", takes no floor";
     return {text, {}, {id}};
   }
   return {"not there", {}, {}};
 }
 
-void note(CompareLine& line) {
-  line.differs = std::any_of(line.cells.begin(), line.cells.end(),
-                             [&](const CompareCell& cell) { return cell.text != line.cells.front().text; });
-}
-
 template <typename Of>
 CompareLine lineOf(const std::string& label, const std::vector<Seen>& all, Of of) {
   CompareLine line{label, {}, {}, {}, {}, false};
   for (const Seen& seen : all) line.cells.push_back(of(seen));
-  note(line);
+  line.differs = std::any_of(line.cells.begin(), line.cells.end(),
+                             [&](const CompareCell& cell) { return cell.text != line.cells.front().text; });
   return line;
 }
 
@@ -148,46 +142,51 @@ CompareCell verdictOf(const Seen& seen, const Finding& of, Unit unit) {
   return {text, f->outcome, thereOf(option, f->subjects)};
 }
 
+struct Matter {
+  const Finding* finding;
+  const Option* option;  // in which it was first short
+  FindingText words;
+};
+
 // What a thing is measured against may differ from option to option; it is named only where `whole` asks for it.
-std::string labelOfFinding(const Finding& f, const Option& option, Unit unit, bool whole) {
+std::string labelOf(const Matter& matter, bool whole) {
+  const Finding& f = *matter.finding;
   std::string names;
   for (const ElementId& id : f.subjects)
-    if (isThere(option, id) && (whole || names.empty())) names += (names.empty() ? "" : ", ") + subjectName(option, id);
+    if (isThere(*matter.option, id) && (whole || names.empty()))
+      names += (names.empty() ? "" : ", ") + subjectName(*matter.option, id);
   if (names.empty()) names = "Room";
   const Rule* rule = findRule(f.book, f.rule);
-  const FindingText words = textOf(f, option, unit);
   const std::string title(rule ? rule->title : f.rule);
-  const bool plain = words.needed.empty() || f.compare == Compare::isTrue;
-  return plain ? fmt::format("{}: {}", names, title) : fmt::format("{}: {}, {}", names, title, words.needed);
+  const std::string& needed = matter.words.needed;
+  const bool plain = needed.empty() || f.compare == Compare::isTrue;
+  return plain ? fmt::format("{}: {}", names, title) : fmt::format("{}: {}, {}", names, title, needed);
 }
 
 std::vector<CompareLine> shortfallsOf(const std::vector<Seen>& all, Unit unit) {
-  std::vector<std::pair<const Finding*, std::size_t>> matters;
-  for (std::size_t i = 0; i < all.size(); ++i)
-    for (const Finding& f : all[i].report.findings) {
+  std::vector<Matter> matters;
+  for (const Seen& seen : all)
+    for (const Finding& f : seen.report.findings) {
       if (f.outcome != Outcome::shortfall || onlyWished(f)) continue;
-      const bool listed = std::any_of(matters.begin(), matters.end(), [&](const auto& m) {
-        return sameMatter(*m.first, f) || counterpart(all[i].report, *m.first) == &f;
+      const bool listed = std::any_of(matters.begin(), matters.end(), [&](const Matter& m) {
+        return sameMatter(*m.finding, f) || counterpart(seen.report, *m.finding) == &f;
       });
-      if (!listed) matters.emplace_back(&f, i);
+      if (!listed) matters.push_back({&f, &seen.layout.option, textOf(f, seen.layout.option, unit)});
     }
   std::stable_sort(matters.begin(), matters.end(),
-                   [](const auto& a, const auto& b) { return a.first->level < b.first->level; });
-  std::vector<CompareLine> lines;
-  const auto labelOf = [&](const auto& matter, bool whole) {
-    return labelOfFinding(*matter.first, all[matter.second].layout.option, unit, whole);
-  };
+                   [](const Matter& a, const Matter& b) { return a.finding->level < b.finding->level; });
   std::map<std::pair<std::string, std::string>, int> alike;  // book and short label
-  for (const auto& matter : matters) ++alike[{matter.first->book, labelOf(matter, false)}];
-  for (const auto& matter : matters) {
-    const auto& [f, from] = matter;
+  for (const Matter& matter : matters) ++alike[{matter.finding->book, labelOf(matter, false)}];
+  std::vector<CompareLine> lines;
+  for (const Matter& matter : matters) {
+    const Finding& f = *matter.finding;
     std::string label = labelOf(matter, false);
-    if (alike[{f->book, label}] > 1) label = labelOf(matter, true);
-    CompareLine line = lineOf(label, all, [&, f = f](const Seen& seen) { return verdictOf(seen, *f, unit); });
-    const FindingText words = textOf(*f, all[from].layout.option, unit);
-    line.why = fmt::format("{} {}; {} ({}).", words.why, words.source, words.grade, f->book);
-    line.level = f->level;
-    line.book = f->book;
+    if (alike[{f.book, label}] > 1) label = labelOf(matter, true);
+    CompareLine line = lineOf(label, all, [&](const Seen& seen) { return verdictOf(seen, f, unit); });
+    const FindingText& words = matter.words;
+    line.why = fmt::format("{} {}; {} ({}).", words.why, words.source, words.grade, f.book);
+    line.level = f.level;
+    line.book = f.book;
     lines.push_back(std::move(line));
   }
   return lines;

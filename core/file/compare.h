@@ -14,7 +14,6 @@ struct CompareCell {
   std::string text;                 // "28 1/8\"", "13\": short by 2\"", "not there"
   std::optional<Outcome> outcome;   // of a line about a rule, where the option has a finding to it
   std::vector<ElementId> subjects;  // the things it is about that stand in that option
-  bool operator==(const CompareCell&) const = default;
 };
 
 struct CompareLine {

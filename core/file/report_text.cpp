@@ -46,21 +46,18 @@ std::string findingText(const Finding& f, const Option& option, Unit unit) {
 
 // Each question once, with the rules that ask it.
 std::string questionsText(const Report& report, const Option& option, Unit unit) {
+  std::vector<const Finding*> asking;
+  for (const Finding& f : report.findings)
+    if (f.outcome == Outcome::unknown && !onlyWished(f)) asking.push_back(&f);
   std::string lines;
-  std::vector<const Finding*> told;
-  for (const Finding& f : report.findings) {
-    if (f.outcome != Outcome::unknown || onlyWished(f)) continue;
-    if (std::any_of(told.begin(), told.end(), [&](const Finding* t) { return askTheSame(*t, f); })) continue;
-    told.push_back(&f);
-    lines += fmt::format("  {}\n", textOf(f, option, unit).headline);
-    for (const Finding& other : report.findings) {
-      if (&other != &f && !askTheSame(other, f)) continue;
-      if (onlyWished(other)) continue;
-      const FindingText text = textOf(other, option, unit);
-      const Rule* rule = findRule(other.book, other.rule);
-      lines += fmt::format("    For {}{}{}; {} ({}).\n", rule ? rule->title : other.rule,
+  for (const auto& question : questionsOf(asking)) {
+    lines += fmt::format("  {}\n", textOf(*question.front(), option, unit).headline);
+    for (const Finding* f : question) {
+      const FindingText text = textOf(*f, option, unit);
+      const Rule* rule = findRule(f->book, f->rule);
+      lines += fmt::format("    For {}{}{}; {} ({}).\n", rule ? rule->title : f->rule,
                            text.needed.empty() ? ". " : fmt::format(", {}. ", text.needed), text.source, text.grade,
-                           other.book);
+                           f->book);
       if (!text.detail.empty()) lines += fmt::format("    {}\n", text.detail);
       if (!text.accepted.empty()) lines += fmt::format("    {}\n", text.accepted);
     }

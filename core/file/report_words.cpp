@@ -2,21 +2,16 @@
 
 #include <fmt/format.h>
 
-#include "core/base/length_text.h"
 #include "core/rules/text_quantity.h"
 #include "core/rules/wishes.h"
 
 namespace elbowroom {
 
-std::string flooredText(Length measured, Unit unit) {
-  return lengthText(std::get<Length>(words::rounded(measured, unit, words::Toward::lower)), unit);
-}
-
 std::string turningText(const TurningFigures& turning, Unit unit) {
-  std::string text = flooredText(2 * turning.with_knees.radius, unit);
+  std::string text = words::flooredText(2 * turning.with_knees.radius, unit);
   if (turning.knee_space_used)
     text +=
-        fmt::format(" with knee space ({} on the bare floor)", flooredText(2 * turning.largest.radius, unit));
+        fmt::format(" with knee space ({} on the bare floor)", words::flooredText(2 * turning.largest.radius, unit));
   return text;
 }
 

@@ -7,7 +7,6 @@
 
 namespace elbowroom {
 
-std::string flooredText(Length measured, Unit unit);  // as findings print it: never flattering
 std::string turningText(const TurningFigures&, Unit unit);
 bool tellsWishes(const Report&);
 std::string wishesInBrief(const Report&);

@@ -1,5 +1,3 @@
-#include <algorithm>
-
 #include "core/plan/edit_parts.h"
 
 #include <algorithm>

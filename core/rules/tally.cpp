@@ -13,9 +13,22 @@ bool askTheSame(const Finding& a, const Finding& b) {
   return a.subjects.front() == b.subjects.front();
 }
 
+std::vector<std::vector<const Finding*>> questionsOf(const std::vector<const Finding*>& findings) {
+  std::vector<std::vector<const Finding*>> questions;
+  for (const Finding* f : findings) {
+    const auto asked = std::find_if(questions.begin(), questions.end(),
+                                    [&](const auto& question) { return askTheSame(*question.front(), *f); });
+    if (asked != questions.end())
+      asked->push_back(f);
+    else
+      questions.push_back({f});
+  }
+  return questions;
+}
+
 Tally tallyOf(const Report& report) {
   Tally tally;
-  std::vector<const Finding*> asked;
+  std::vector<const Finding*> asking;
   for (const Finding& f : report.findings) {
     if (onlyWished(f)) continue;
     const bool accepted = !f.acknowledged.empty();
@@ -25,8 +38,7 @@ Tally tallyOf(const Report& report) {
         break;
       case Outcome::unknown:
         ++(accepted ? tally.accepted : tally.unknown);
-        if (!accepted && std::none_of(asked.begin(), asked.end(), [&](const Finding* a) { return askTheSame(*a, f); }))
-          asked.push_back(&f);
+        if (!accepted) asking.push_back(&f);
         break;
       case Outcome::close:
         ++tally.close;
@@ -41,7 +53,7 @@ Tally tallyOf(const Report& report) {
         break;
     }
   }
-  tally.questions = static_cast<int>(asked.size());
+  tally.questions = static_cast<int>(questionsOf(asking).size());
   return tally;
 }
 

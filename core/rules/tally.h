@@ -3,6 +3,7 @@
 #pragma once
 
 #include <array>
+#include <vector>
 
 #include "core/rules/check.h"
 
@@ -21,5 +22,8 @@ Tally tallyOf(const Report&);
 
 // Two findings ask for the same when the same fact of the same thing is missing.
 bool askTheSame(const Finding&, const Finding&);
+
+// One group for each question, in the order in which it is first asked: all findings that ask it, none left out.
+std::vector<std::vector<const Finding*>> questionsOf(const std::vector<const Finding*>&);
 
 }  // namespace elbowroom

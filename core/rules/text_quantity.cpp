@@ -1,5 +1,7 @@
 #include "core/rules/text_quantity.h"
 
+#include "core/base/length_text.h"
+
 #include <fmt/format.h>
 
 namespace elbowroom {
@@ -47,6 +49,10 @@ Quantity rounded(const Quantity& q, Unit unit, Toward toward) {
   if (const auto* a = std::get_if<Angle>(&q))
     return Angle::microdegrees(std::llround(toStep(static_cast<double>(a->microdegrees()), kDegree, toward)));
   return q;
+}
+
+std::string flooredText(Length measured, Unit unit) {
+  return lengthText(std::get<Length>(rounded(measured, unit, Toward::lower)), unit);
 }
 
 Quantity difference(const Quantity& larger, const Quantity& smaller) {

@@ -10,7 +10,6 @@
 #include <QLineEdit>
 #include <QListWidget>
 #include <QPushButton>
-#include <QShortcut>
 #include <QSplitter>
 #include <QTimer>
 #include <QTreeWidget>
@@ -25,6 +24,7 @@
 #include "ui/session/session.h"
 #include "ui/widgets/figures.h"
 #include "ui/widgets/length_edit.h"
+#include "ui/widgets/side_window.h"
 
 namespace elbowroom::ui {
 
@@ -33,7 +33,6 @@ using namespace literals;
 namespace {
 
 constexpr int kId = Qt::UserRole, kRule = Qt::UserRole + 1;
-constexpr int kPause = 250;  // ms
 
 QString levelWord(Level level) {
   return level == Level::required  ? BooksWindow::tr("required")
@@ -135,11 +134,7 @@ BooksWindow::BooksWindow(Session& session, BookShelf& shelf, QWidget* parent)
   all->addLayout(row, 1);
   all->addWidget(close);
 
-  timer_ = new QTimer(this);
-  timer_->setSingleShot(true);
-  timer_->setInterval(kPause);
-  connect(timer_, &QTimer::timeout, this, [this] {
-    if (session_.dragging()) return timer_->start();
+  timer_ = pauseBefore(*this, session_, [this] {
     if (outcomes_.refresh(session_.plan())) fillRules();
     details_->refresh();
   });
@@ -172,10 +167,7 @@ BooksWindow::BooksWindow(Session& session, BookShelf& shelf, QWidget* parent)
     fillBooks();
     refresh();
   });
-  // The window's own menu does not reach into this one.
-  connect(new QShortcut(QKeySequence::Undo, this), &QShortcut::activated, this, [this] { session_.undo(); });
-  for (const char* keys : {"Ctrl+Shift+Z", "Ctrl+Y"})
-    connect(new QShortcut(QKeySequence(keys), this), &QShortcut::activated, this, [this] { session_.redo(); });
+  undoByKeys(*this, session_);
   fillBooks();
 }
 

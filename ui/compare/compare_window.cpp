@@ -8,7 +8,6 @@
 #include <QKeyEvent>
 #include <QLabel>
 #include <QPushButton>
-#include <QShortcut>
 #include <QTimer>
 #include <QTreeWidget>
 
@@ -16,13 +15,13 @@
 #include "ui/look/look.h"
 #include "ui/session/session.h"
 #include "ui/widgets/figures.h"
+#include "ui/widgets/side_window.h"
 
 namespace elbowroom::ui {
 namespace {
 
 constexpr int kSubjects = Qt::UserRole;  // of a cell: ids of the things that stand in that option
 constexpr int kMark = 0, kLabel = 1, kOptions = 2;
-constexpr int kPause = 250;  // ms
 
 QStringList idsOf(const CompareCell& cell) {
   QStringList ids;
@@ -63,10 +62,7 @@ CompareWindow::CompareWindow(Session& session, QWidget* parent) : QDialog(parent
   column->addWidget(lines_, 1);
   column->addLayout(foot);
 
-  timer_ = new QTimer(this);
-  timer_->setSingleShot(true);
-  timer_->setInterval(kPause);
-  connect(timer_, &QTimer::timeout, this, [this] { session_.dragging() ? timer_->start() : refresh(); });
+  timer_ = pauseBefore(*this, session_, [this] { refresh(); });
   connect(only_different_, &QCheckBox::toggled, this, &CompareWindow::fill);
   connect(lines_, &QTreeWidget::itemClicked, this, &CompareWindow::goTo);
   connect(copy_, &QPushButton::clicked, this, &CompareWindow::copyAsText);
@@ -75,10 +71,7 @@ CompareWindow::CompareWindow(Session& session, QWidget* parent) : QDialog(parent
     connect(&session_, signal, this, [this] {
       if (isVisible()) timer_->start();
     });
-  // The main window's menu does not reach into this one.
-  connect(new QShortcut(QKeySequence::Undo, this), &QShortcut::activated, this, [this] { session_.undo(); });
-  for (const char* keys : {"Ctrl+Shift+Z", "Ctrl+Y"})
-    connect(new QShortcut(QKeySequence(keys), this), &QShortcut::activated, this, [this] { session_.redo(); });
+  undoByKeys(*this, session_);
 }
 
 void CompareWindow::showEvent(QShowEvent* event) {

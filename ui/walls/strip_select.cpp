@@ -256,10 +256,12 @@ void StripSelect::paint(QPainter& painter) {
   if (banding_) paintBand(painter, band_from_, band_to_);
 }
 
-bool StripSelect::answers() const {
+bool StripSelect::answers() const { return answer().has_value(); }
+
+std::optional<StripAnswer> StripSelect::answer() const {
   const Session& session = context_.session();
-  return session.selection().size() == 1 &&
-         stripAnswer(session.layout(), session.report(), *session.selection().begin()).has_value();
+  if (session.selection().size() != 1) return std::nullopt;
+  return stripAnswer(session.layout(), session.report(), *session.selection().begin());
 }
 
 QString StripSelect::hint() const {
@@ -268,10 +270,7 @@ QString StripSelect::hint() const {
   if (session.selection().empty())
     return QObject::tr(
         "Drag to move · Tab goes from thing to thing · Ctrl and wheel zoom · middle button moves the strip");
-  std::optional<StripAnswer> answer;
-  if (session.selection().size() == 1)
-    answer = stripAnswer(session.layout(), session.report(), *session.selection().begin());
-  return withAnswer(answer, QObject::tr(
+  return withAnswer(answer(), QObject::tr(
       "Type a number to set the marked distance (D: next one) · arrows nudge · Shift: no snapping · "
       "Del removes"));
 }

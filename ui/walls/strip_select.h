@@ -3,6 +3,7 @@
 
 #include <memory>
 
+#include "ui/walls/strip_answers.h"
 #include "ui/walls/strip_dimensions.h"
 #include "ui/walls/strip_drag.h"
 
@@ -28,6 +29,7 @@ class StripSelect : public Tool {
   bool busy() const { return drag_ != nullptr || banding_; }
 
  private:
+  std::optional<StripAnswer> answer() const;
   std::optional<Handle> handleAt(const Pointer&) const;
   Qt::CursorShape cursorAt(const Pointer&) const;
   bool nudgeBy(QKeyEvent*);

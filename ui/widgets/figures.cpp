@@ -23,7 +23,7 @@ QString lengthWords(Length length, Unit unit) { return QString::fromStdString(le
 QString areaWords(Area area, Unit unit) { return QString::fromStdString(areaText(area, unit)); }
 
 QString roundedDown(Length measured, Unit unit) {
-  return lengthWords(std::get<Length>(elbowroom::words::rounded(measured, unit, elbowroom::words::Toward::lower)), unit);
+  return QString::fromStdString(elbowroom::words::flooredText(measured, unit));
 }
 
 }  // namespace elbowroom::ui

@@ -23,6 +23,7 @@
 #include "ui/tray/tray.h"
 #include "ui/walls/wall_strip.h"
 #include "ui/widgets/field_manners.h"
+#include "ui/widgets/side_window.h"
 #include "ui/window/actions.h"
 #include "ui/window/file_flow.h"
 #include "ui/window/hint_line.h"
@@ -276,16 +277,12 @@ void MainWindow::openSheets() {
 
 void MainWindow::openComparison() {
   if (!comparison_) comparison_ = new CompareWindow(session_, this);
-  comparison_->show();
-  comparison_->raise();
-  comparison_->activateWindow();
+  bringForward(*comparison_);
 }
 
 void MainWindow::openBooks() {
   if (!books_) books_ = new BooksWindow(session_, *shelf_, this);
-  books_->show();
-  books_->raise();
-  books_->activateWindow();
+  bringForward(*books_);
 }
 
 void MainWindow::openPeople() {

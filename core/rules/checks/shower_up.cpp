@@ -10,7 +10,6 @@ namespace {
 using namespace literals;
 
 constexpr Length kHighestDrain = 10_in;  // no drain lies so high above the floor of the room
-constexpr double kLargeSquareInches = 1300;
 
 // Completes a measurement per shower that the ceiling cuts; `make` gets the part that is high enough.
 template <typename Make>

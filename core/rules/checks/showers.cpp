@@ -12,7 +12,6 @@ using namespace literals;
 
 constexpr Length kNarrow = 25_in;  // IRC P2708.1 exception 2
 constexpr Length kRims = 6_in;     // what the rims of a receptor may take of its length
-constexpr double kLargeSquareInches = 1300;
 
 bool isRectangle(const Outline& ring) {
   if (ring.size() != 4) return false;

@@ -5,6 +5,8 @@
 
 namespace elbowroom::checks {
 
+constexpr double kLargeSquareInches = 1300;  // IRC P2708.1 exception 2: a narrower shower will do from there on
+
 // Diameter of the largest disc within the outline. For a rectangle its smaller side.
 Length largestDisc(const Outline&);
 

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/rules/checks/shower_sides.h"
+#include "core/rules/checks/showers.h"
 
 namespace elbowroom::checks {
 
@@ -11,7 +12,6 @@ using namespace literals;
 
 // A receptor stands this close to a wall when the finish fills the gap.
 constexpr Length kAtWall = 1_in;
-constexpr double kLargeSquareInches = 1300;  // IRC P2708.1 exception 2
 constexpr Length kNarrow = 25_in;
 
 bool atWall(const Layout& layout, const ShowerSide& side) {
