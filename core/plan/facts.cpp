@@ -165,6 +165,7 @@ constexpr std::array kFacts{
              "Does this shower take the place of a bath?"},
     FactInfo{"bowl_from_wall", fixture, "basin vanity", length, "Bowl's inside edge to the wall",
              "How far is the inside edge of its bowl from the wall behind it?"},
+    FactInfo{"curtain", fixture, "shower", yesNo, "Closed by a curtain", "Is it closed by a curtain?"},
     FactInfo{"seat_from_entry", fixture, "shower", length, "Seat to the entry",
              "How far is its seat from the side one enters by?"},
     FactInfo{"seat_from_wall", fixture, "shower", length, "Seat to the wall behind it",

@@ -34,7 +34,7 @@ constexpr ReadsLine kTable[] = {
      "wish-timer-switch"},
     {kW,
      "centre-falls curbless-drops curbless-lengths curbs-above-drains curbs-there enclosure-glass "
-     "falls-for-chair "
+     "falls-for-chair fixed-glass-widths open-wet-floors "
      "glass-facing-water glass-heights hot-water-waits liners-up linear-drains seat-leaves-area "
      "seat-leaves-side "
      "shower-areas shower-curbs shower-discs shower-discs-or-large shower-door-widths shower-doors-outward "

@@ -315,6 +315,12 @@
   RULE(comfort, basinCentrelineSide)              \
   RULE(comfort, basinClearFront)                  \
   RULE(comfort, basinSpacing)                     \
+  RULE(comfort, basinBowlsApart)                  \
+  RULE(comfort, lightEachBasin)                   \
+  RULE(comfort, showerGlassPanel)                 \
+  RULE(comfort, showerOpenFloor)                  \
+  RULE(comfort, towelHangsFree)                   \
+  RULE(comfort, heatThere)                        \
   RULE(comfort, bathClearFront)                   \
   RULE(comfort, showerSize)                       \
   RULE(comfort, showerClearFront)                 \

@@ -3,13 +3,17 @@
 #include <algorithm>
 
 #include "core/base/length_text.h"
+#include "core/rules/check.h"
 #include "core/rules/checks/falls.h"
+#include "core/rules/checks/shower_sides.h"
 #include "core/rules/checks/wet.h"
 
 namespace elbowroom::checks {
 
 namespace {
 using namespace literals;
+
+constexpr Length kDoorGaps = 1_in;  // at hinges and latch, together
 
 bool isCurbless(const PlacedFixture& f) { return isShower(f) && f.fixture.curb == Length{}; }
 bool anyChair(const CheckInput& in) {
@@ -157,6 +161,38 @@ std::vector<Measurement> glassHeights(const CheckInput& in) {
       found.back().fact = "glass.height";
   }
   return found;
+}
+
+std::vector<Measurement> fixedGlassWidths(const CheckInput& in) {
+  std::vector<Measurement> found;
+  for (const PlacedFixture& f : in.layout.fixtures) {
+    if (!counts(f) || !isShower(f)) continue;
+    std::optional<Measurement> narrowest;
+    for (const Pane& pane : f.fixture.glass) {
+      const ShowerSide side = sideOf(f, pane.side);
+      const Length fixed = side.length - pane.door.value_or(Length{});
+      if (pane.door && fixed < kDoorGaps) continue;  // the door is all of it
+      if (narrowest && fixed >= std::get<Length>(*narrowest->measured)) continue;
+      narrowest = {.subjects = {f.fixture.id}, .measured = fixed, .places = {lineFrom(side.line.a, side.line.b)}};
+    }
+    if (narrowest) found.push_back(std::move(*narrowest));
+  }
+  return found;
+}
+
+std::vector<Measurement> openWetFloors(const CheckInput& in) {
+  const auto wanted = [&](const PlacedFixture& f) {
+    const auto sides = sidesOf(f);
+    return isCurbless(f) && f.fixture.glass.empty() && yesNo(f.fixture.facts, "curtain") != true &&
+           std::count_if(sides.begin(), sides.end(), [&](const ShowerSide& s) { return !atWall(in.layout, s); }) >= 2;
+  };
+  return each(in, wanted, [&](Measurement& m, const PlacedFixture& f) {
+    const Length side = std::min(f.fixture.width, f.fixture.depth);
+    if (side >= limitOf(in) - kMetTolerance || yesNo(f.fixture.facts, "curtain"))
+      m.measured = side;
+    else
+      m.fact = "curtain";
+  });
 }
 
 std::vector<Measurement> doorSteps(const CheckInput& in) {

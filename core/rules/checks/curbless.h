@@ -22,6 +22,11 @@ std::vector<Measurement> curblessLengths(const CheckInput&);
 std::vector<Measurement> headsFromOpenSide(const CheckInput&);
 // Height of each pane of glass of a shower, a length; only stated ones.
 std::vector<Measurement> glassHeights(const CheckInput&);
+// Narrowest fixed piece of glass of each shower, a length: a side without a door, or what a door leaves of its side.
+std::vector<Measurement> fixedGlassWidths(const CheckInput&);
+// Shorter side of each shower without curb, glass and curtain that is open on two sides or more, a length. Whether
+// there is a curtain is asked where the side is too short without one.
+std::vector<Measurement> openWetFloors(const CheckInput&);
 // Step at each door where the floor is built up for a shower (room's fact floor_build_up), a length; only
 // where that is stated and greater than 0.
 std::vector<Measurement> doorSteps(const CheckInput&);

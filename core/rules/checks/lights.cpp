@@ -23,17 +23,56 @@ bool overMirror(const Layout& layout, const PlacedWallItem& lamp) {
   });
 }
 
+// From end to end; a lamp on the ceiling is a point.
+std::vector<Segment> lampLines(const Layout& layout) {
+  std::vector<Segment> lamps;
+  for (const CeilingItem& item : layout.option.on_ceiling)
+    if (item.kind == "light") lamps.push_back({item.at, item.at});
+  for (const PlacedWallItem& i : layout.on_walls)
+    if (isLamp(i)) lamps.push_back({i.left, i.right});
+  return lamps;
+}
+
 std::vector<Point> lampsOf(const Layout& layout) {
   std::vector<Point> lamps;
-  for (const CeilingItem& item : layout.option.on_ceiling)
-    if (item.kind == "light") lamps.push_back(item.at);
-  for (const PlacedWallItem& i : layout.on_walls)
-    if (isLamp(i)) lamps.push_back(midpoint(i.left, i.right));
+  for (const Segment& line : lampLines(layout)) lamps.push_back(midpoint(line.a, line.b));
   return lamps;
+}
+
+bool isBefore(const PlacedFixture& f, Point lamp, Length floor_before) {
+  const Length out = dot(lamp - f.back_center, f.facing);
+  return out >= -kContact && out <= f.fixture.depth + floor_before + kContact;
 }
 
 bool isLitPlace(const PlacedFixture& f) {
   return f.fixture.kind == FixtureKind::toilet || isBasin(f) || isBath(f) || isShower(f);
+}
+
+// Has each of the basins a lamp? From left to right each takes the first that serves it and is not taken.
+bool lightsEach(const PlacedFixture& f, int basins, const std::vector<Segment>& lamps, const CheckInput& in) {
+  struct Span {
+    Length from, to;
+  };
+  std::vector<Span> spans;
+  for (const Segment& lamp : lamps) {
+    if (!isBefore(f, midpoint(lamp.a, lamp.b), sizeOf(in, 0))) continue;
+    const Length a = dot(lamp.a - f.back_center, rightOf(f)), b = dot(lamp.b - f.back_center, rightOf(f));
+    spans.push_back({std::min(a, b), std::max(a, b)});
+  }
+  std::sort(spans.begin(), spans.end(), [](const Span& a, const Span& b) { return a.from + a.to < b.from + b.to; });
+  const Length share = f.fixture.width / basins, reach = std::max(share / 2, sizeOf(in, 1));
+  std::size_t next = 0;
+  for (int k = 0; k < basins; ++k) {
+    const Length middle = share * k + share / 2 - f.fixture.width / 2;
+    const bool over = std::any_of(spans.begin(), spans.end(),
+                                  [&](const Span& s) { return s.from <= middle && middle <= s.to; });
+    while (next < spans.size() && (spans[next].from + spans[next].to) / 2 < middle - reach - kContact) ++next;
+    const bool own =
+        next < spans.size() && (spans[next].from + spans[next].to) / 2 <= middle + reach + kContact;
+    if (!over && !own) return false;
+    if (own) ++next;
+  }
+  return true;
 }
 
 }  // namespace
@@ -50,11 +89,26 @@ std::vector<Measurement> lightsAtFixtures(const CheckInput& in) {
     } else {
       const Length half = std::max(f.fixture.width / 2, sizeOf(in, 1));
       m.measured = std::any_of(lamps.begin(), lamps.end(), [&](Point lamp) {
-        const Length out = dot(lamp - f.back_center, f.facing);
-        return abs(dot(lamp - f.back_center, leftOf(f))) <= half + kContact && out >= -kContact &&
-               out <= f.fixture.depth + sizeOf(in, 0) + kContact;
+        return abs(dot(lamp - f.back_center, leftOf(f))) <= half + kContact && isBefore(f, lamp, sizeOf(in, 0));
       });
     }
+    found.push_back(std::move(m));
+  }
+  return found;
+}
+
+std::vector<Measurement> lightsPerBasin(const CheckInput& in) {
+  const std::vector<Segment> lamps = lampLines(in.layout);
+  std::vector<Measurement> found;
+  for (const PlacedFixture& f : in.layout.fixtures) {
+    const std::optional<int> basins = basinsOf(f);
+    if (!counts(f) || !isBasin(f) || !basins || *basins < 2) continue;
+    Measurement m{
+        .subjects = {f.fixture.id}, .measured = std::nullopt, .places = {lineFrom(f.front.a, f.front.b)}};
+    if (lamps.empty())
+      m.detail = "no-lamp";
+    else
+      m.measured = lightsEach(f, *basins, lamps, in);
     found.push_back(std::move(m));
   }
   return found;

@@ -80,6 +80,7 @@ constexpr NamedMeasure kNamed[] = {
     {"turning-space-for-chair", turningSpaceForChair},
     {"bare-circle", bareCircle},
     {"ceiling-height", ceilingHeight},
+    {"heat-sources", heatSources, Gives::yesNo},
     {"dressing-space", dressingSpace},
     // showers.h
     {"shower-discs", showerDiscs, Gives::length, {}, "receptor's shorter side?, its longer side?"},
@@ -100,6 +101,7 @@ constexpr NamedMeasure kNamed[] = {
     {"toilet-centres", toiletCentres},
     {"basin-spacing-15", basinSpacing15},
     {"basin-spacing-20", basinSpacing20},
+    {"basin-gaps", basinGaps},
     // toilet_clearance.h
     {"toilet-clearances", toiletClearances, Gives::length, {},
      "depth, depth beside a basin?, basin from the centreline?, depth of the basin?"},
@@ -189,6 +191,7 @@ constexpr NamedMeasure kNamed[] = {
     {"floor-falls", floorFalls, Gives::amount, "%"},
     // wall_items.h
     {"towel-bar-heights", towelBarHeights},
+    {"towel-falls", towelFalls},
     {"hook-heights", hookHeights},
     {"shower-head-heights", showerHeadHeights},
     {"shower-control-heights", showerControlHeights},
@@ -409,9 +412,12 @@ constexpr NamedMeasure kNamed[] = {
     {"curbless-lengths", curblessLengths},
     {"heads-from-open-side", headsFromOpenSide},
     {"glass-heights", glassHeights},
+    {"fixed-glass-widths", fixedGlassWidths},
+    {"open-wet-floors", openWetFloors},
     {"door-steps", doorSteps},
     // lights.h
     {"lights-at-fixtures", lightsAtFixtures, Gives::yesNo, "", "floor before it, half width"},
+    {"lights-per-basin", lightsPerBasin, Gives::yesNo, "", "floor before it, half width"},
     {"switches-at-entry", switchesAtEntry, Gives::yesNo},
     {"daylight", daylight, Gives::area},
     {"side-light-spacings", sideLightSpacings},

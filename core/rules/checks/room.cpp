@@ -121,6 +121,23 @@ std::vector<Measurement> dressingSpace(const CheckInput& in) {
   return bareCircle(in);
 }
 
+std::vector<Measurement> heatSources(const CheckInput& in) {
+  const Layout& layout = in.layout;
+  if (layout.room.empty()) return {};
+  Measurement m{.subjects = {}, .measured = std::nullopt, .places = {pointAt(centroidOf(layout.room))}};
+  const bool drawn =
+      std::any_of(layout.fixtures.begin(), layout.fixtures.end(),
+                  [](const PlacedFixture& f) { return counts(f) && f.fixture.kind == FixtureKind::heater; }) ||
+      std::any_of(layout.on_walls.begin(), layout.on_walls.end(), [](const PlacedWallItem& i) {
+        return counts(i) && (i.item.kind == "radiator" || i.item.kind == "towel-heater");
+      });
+  const auto in_floor = yesNo(layout.option.room.facts, "floor_heat");
+  if (drawn || in_floor)
+    m.measured = drawn || *in_floor;
+  else
+    m.fact = "floor_heat";
+  return {m};
+}
 std::vector<Measurement> ceilingHeight(const CheckInput& in) {
   if (in.layout.room.empty()) return {};
   Measurement m{.subjects = {}, .measured = std::nullopt, .places = {pointAt(centroidOf(in.layout.room))}};

@@ -22,6 +22,8 @@ std::vector<Measurement> turningSpaceForChair(const CheckInput&);
 // Diameter of the largest circle on the bare floor; the second not in a toilet compartment, where nobody dresses.
 std::vector<Measurement> bareCircle(const CheckInput&);
 std::vector<Measurement> dressingSpace(const CheckInput&);
+// Yes: there is a heater, a radiator, a towel heater or a heated floor; asked (floor_heat) where the plan shows none.
+std::vector<Measurement> heatSources(const CheckInput&);
 // Stated ceiling height; unset when the plan does not state it.
 std::vector<Measurement> ceilingHeight(const CheckInput&);
 

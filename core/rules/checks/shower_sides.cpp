@@ -23,6 +23,11 @@ std::array<ShowerSide, 4> sidesOf(const PlacedFixture& f) {
   return {sideOf(f, Side::front), sideOf(f, Side::left), sideOf(f, Side::right), sideOf(f, Side::back)};
 }
 
+bool atWall(const Layout& layout, const ShowerSide& side) {
+  using namespace literals;
+  return !layout.room.empty() && clearAhead(side.line, side.out, layout.room, {}).distance < 1_in;
+}
+
 const Pane* paneOf(const Fixture& f, Side side) {
   const auto pane =
       std::find_if(f.glass.begin(), f.glass.end(), [&](const Pane& p) { return p.side == side; });

@@ -15,6 +15,8 @@ struct ShowerSide {
 };
 ShowerSide sideOf(const PlacedFixture&, Side);
 std::array<ShowerSide, 4> sidesOf(const PlacedFixture&);
+// A receptor stands up to 1 in from a wall where the finish fills the gap.
+bool atWall(const Layout&, const ShowerSide&);
 // The glass of one side; nullptr: none is stated.
 const Pane* paneOf(const Fixture&, Side);
 

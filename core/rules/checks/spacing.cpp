@@ -83,6 +83,21 @@ std::vector<Measurement> fixtureCentres(const CheckInput& in) {
   return centres(in, [](const PlacedFixture& f) { return isToilet(f) || (isBasin(f) && basinsOf(f) == 1); });
 }
 std::vector<Measurement> toiletCentres(const CheckInput& in) { return centres(in, isToilet); }
+std::vector<Measurement> basinGaps(const CheckInput& in) {
+  std::vector<Measurement> found =
+      centres(in, [](const PlacedFixture& f) { return f.fixture.kind == FixtureKind::basin && basinsOf(f) == 1; });
+  const auto halfOf = [&](const ElementId& id) { return findFixture(in.layout.option, id)->width / 2; };
+  for (Measurement& m : found) {
+    const Length halves = halfOf(m.subjects[0]) + halfOf(m.subjects[1]);
+    const Length gap = std::max(Length{}, std::get<Length>(*m.measured) - halves);
+    const Segment line{m.places[0].points[0], m.places[0].points[1]};
+    const Direction towards = Direction::between(line.a, line.b);
+    const Point edge = line.a + halfOf(m.subjects[1]) * towards;
+    m.measured = gap;
+    m.places = {lineFrom(edge, edge + gap * towards)};
+  }
+  return found;
+}
 std::vector<Measurement> basinSpacing15(const CheckInput& in) { return basinSpacing(in, 15_in); }
 std::vector<Measurement> basinSpacing20(const CheckInput& in) { return basinSpacing(in, 20_in); }
 

@@ -15,4 +15,8 @@ std::vector<Measurement> toiletCentres(const CheckInput&);
 std::vector<Measurement> basinSpacing15(const CheckInput&);
 std::vector<Measurement> basinSpacing20(const CheckInput&);
 
+// Edge to edge between neighbouring single basins that face the same way. A counter with several is left out: the plan
+// does not say how wide their bowls are.
+std::vector<Measurement> basinGaps(const CheckInput&);
+
 }  // namespace elbowroom::checks

@@ -4,6 +4,7 @@
 
 #include "core/people/sight.h"
 #include "core/plan/bays.h"
+#include "core/plan/catalogue.h"
 #include "core/plan/wall_catalogue.h"
 #include "core/rules/checks/common.h"
 #include "core/rules/checks/shared_searches.h"
@@ -52,10 +53,39 @@ bool mayShare(const std::vector<MirrorOrder>& mirrors, const Item& a, const Item
   return on(a, b) || on(b, a);
 }
 
+// Does the towel hang over the fixture? It hangs this far off the wall.
+constexpr Length kTowelOut = Length::nanometres(4 * 25'400'000);
+bool hangsOver(const Layout& layout, const Item& bar, const PlacedFixture& f) {
+  const Direction out = layout.walls[static_cast<std::size_t>(bar.wall)].inward;
+  const Outline towel{bar.right, bar.left, bar.left + kTowelOut * out, bar.right + kTowelOut * out};
+  return commonArea(towel, f.footprint) > Area{};
+}
+
 }  // namespace
 
 std::vector<Measurement> towelBarHeights(const CheckInput& in) {
   return centres(in, [](const Item& i) { return is(i.item, WallUse::rail); });
+}
+std::vector<Measurement> towelFalls(const CheckInput& in) {
+  const auto isBar = [](const Item& i) { return is(i.item, WallUse::rail); };
+  return eachOnWall(in, isBar, [&](Measurement& m, const Item& bar) {
+    const Length height = centreOf(bar);
+    Length under;  // the floor
+    ElementId met;
+    const auto meets = [&](Length top, const ElementId& id) {
+      if (top >= height || top <= under) return;
+      under = top;
+      met = id;
+    };
+    for (const Item& i : in.layout.on_walls)
+      if (counts(i) && i.item.id != bar.item.id && i.wall == bar.wall && !i.recessed && !isMirror(i) &&
+          meet(i.from, i.to, bar.from, bar.to))
+        meets(i.top, i.item.id);
+    for (const PlacedFixture& f : in.layout.fixtures)
+      if (counts(f) && !isShower(f) && hangsOver(in.layout, bar, f)) meets(heightOf(f.fixture), f.fixture.id);
+    m.measured = height - under;
+    if (!met.empty()) m.subjects.push_back(met);
+  });
 }
 std::vector<Measurement> hookHeights(const CheckInput& in) {
   return centres(in, [](const Item& i) { return is(i.item, WallUse::hook); });

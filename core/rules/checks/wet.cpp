@@ -10,13 +10,7 @@ namespace elbowroom::checks {
 namespace {
 using namespace literals;
 
-// A receptor stands this close to a wall when the finish fills the gap.
-constexpr Length kAtWall = 1_in;
 constexpr Length kNarrow = 25_in;
-
-bool atWall(const Layout& layout, const ShowerSide& side) {
-  return !layout.room.empty() && clearAhead(side.line, side.out, layout.room, {}).distance < kAtWall;
-}
 
 Measurement withFootprint(const PlacedFixture& f) {
   return {.subjects = {f.fixture.id}, .places = {pointAt(f.center), {Place::Kind::zone, f.footprint}}};

@@ -65,6 +65,96 @@ TEST(ComfortRoom, ALightServesWhereItHangsOverTheFloorBefore) {
   EXPECT_FALSE(met(room.outcome(kBook, "light-at-fixture")));
 }
 
+TEST(ComfortRoom, EachOfTwoBasinsWantsALampOfItsOwn) {
+  TestRoom room(120, 120);
+  const char* rule = "light-each-basin";
+  Fixture& counter = room.add("v", FixtureKind::vanity, "n", 60, 72, 21);  // middles of the basins at 42 and 78
+  counter.basins = 1;
+  EXPECT_EQ(room.outcome(kBook, rule), Outcome::notApplicable);
+  room.option().fixtures[0].basins = 2;
+  EXPECT_EQ(room.findings(kBook, rule)[0].detail, "no-lamp");
+  const auto lit = [&](std::vector<std::pair<double, double>> lamps) {  // middle and width of each
+    room.option().on_walls.clear();
+    int n = 0;
+    for (const auto& [along, wide] : lamps) hang(room, ("l" + std::to_string(++n)).c_str(), "light", "n", along, 76, wide, 5);
+    return met(room.outcome(kBook, rule));
+  };
+  EXPECT_FALSE(lit({{60, 12}})) << "one lamp between two";
+  EXPECT_TRUE(lit({{60, 36}})) << "it reaches from middle to middle";
+  EXPECT_FALSE(lit({{60, 35}}));
+  EXPECT_TRUE(lit({{42, 12}, {78, 12}}));
+  EXPECT_TRUE(lit({{24, 5}, {96, 5}})) << "one beside each";
+  EXPECT_FALSE(lit({{24, 5}, {36, 5}})) << "both are at the left basin; the right one's middle is 42 in off";
+  EXPECT_TRUE(lit({{24, 5}, {60, 5}})) << "and one between them then serves the right one";
+  EXPECT_FALSE(lit({{4, 5}, {78, 12}})) << "too far to the side";
+}
+
+TEST(ComfortRoom, ATowelHangsDownToWhatStandsUnderIt) {
+  TestRoom room(96, 96);
+  const char* rule = "towel-hangs-free";
+  hang(room, "bar", "towel-bar", "n", 48, 45.5, 24, 1);
+  EXPECT_DOUBLE_EQ(room.measured(kBook, rule), 46) << "to the floor";
+  Fixture& bath = room.add("t", FixtureKind::bath, "n", 48, 60, 30);
+  bath.height = 15_in;
+  EXPECT_DOUBLE_EQ(room.measured(kBook, rule), 31);
+  room.option().fixtures[0].status = Status::remove;
+  EXPECT_DOUBLE_EQ(room.measured(kBook, rule), 46);
+  hang(room, "low", "towel-bar", "n", 65, 25.5, 12, 1);  // from 59 to 71: under the last inch of the upper bar
+  const auto under = [&] {  // what the upper bar hangs over, and how far down
+    for (const Finding& f : room.findings(kBook, rule))
+      if (f.subjects.front() == ElementId{"bar"})
+        return std::pair{std::get<Length>(*f.measured).inches(), f.subjects.back().text};
+    return std::pair{0.0, std::string()};
+  };
+  EXPECT_EQ(under(), (std::pair{46 - 26.5, std::string("low")}));
+  room.option().on_walls[1].along = 66_in;
+  EXPECT_EQ(under(), (std::pair{46.0, std::string("bar")})) << "beside it";
+}
+
+TEST(ComfortRoom, HeatIsWhatIsDrawnOrStated) {
+  TestRoom room(96, 96);
+  const char* rule = "heat-there";
+  EXPECT_EQ(factOf(room, rule), "floor_heat");
+  room.option().room.facts["floor_heat"] = false;
+  EXPECT_EQ(room.outcome(kBook, rule), Outcome::shortfall);
+  hang(room, "r", "towel-heater", "n", 48, 30, 20, 30);
+  EXPECT_TRUE(met(room.outcome(kBook, rule)));
+  room.option().on_walls[0].status = Status::remove;
+  EXPECT_EQ(room.outcome(kBook, rule), Outcome::shortfall);
+  room.option().room.facts["floor_heat"] = true;
+  EXPECT_TRUE(met(room.outcome(kBook, rule)));
+}
+
+TEST(ComfortRoom, GlassBesideADoorIsMeasured) {
+  TestRoom room(96, 96);
+  const char* rule = "shower-glass-panel";
+  Fixture& shower = room.add("sh", FixtureKind::shower, "n", 18, 36, 36);
+  EXPECT_EQ(room.outcome(kBook, rule), Outcome::notApplicable);
+  shower.glass.resize(1);
+  EXPECT_DOUBLE_EQ(room.measured(kBook, rule), 36);
+  room.option().fixtures[0].glass[0].door = 32_in;
+  EXPECT_DOUBLE_EQ(room.measured(kBook, rule), 4);
+  EXPECT_EQ(room.outcome(kBook, rule), Outcome::shortfall);
+  room.option().fixtures[0].glass[0].door = 35.5_in;
+  EXPECT_EQ(room.outcome(kBook, rule), Outcome::notApplicable) << "gaps, no glass";
+}
+
+TEST(ComfortRoom, AnOpenFloorHasNoGlassAndTwoOpenSides) {
+  TestRoom room(144, 144);
+  const char* rule = "shower-open-floor";
+  Fixture& shower = room.add("sh", FixtureKind::shower, "n", 30, 60, 40);  // in the corner
+  EXPECT_EQ(room.outcome(kBook, rule), Outcome::notApplicable) << "its curb is not stated";
+  shower.curb = Length{};
+  EXPECT_EQ(factOf(room, rule), "curtain");
+  room.option().fixtures[0].facts["curtain"] = true;
+  EXPECT_EQ(room.outcome(kBook, rule), Outcome::notApplicable);
+  room.option().fixtures[0].facts["curtain"] = false;
+  EXPECT_DOUBLE_EQ(room.measured(kBook, rule), 40);
+  room.option().fixtures[0].width = 144_in;
+  std::get<OnWall>(room.option().fixtures[0].placement).along = 72_in;
+  EXPECT_EQ(room.outcome(kBook, rule), Outcome::notApplicable) << "walls on three sides: the water stays in";
+}
+
 TEST(ComfortRoom, DaylightCountsGlassAndNotTheTube) {
   TestRoom room(120, 120);
   EXPECT_EQ(room.outcome(kBook, "daylight"), Outcome::notApplicable);

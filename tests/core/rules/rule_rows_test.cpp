@@ -67,6 +67,7 @@ const std::map<std::string, std::set<std::string>> kSections{
     {"Codes", {"us-residential", "us-uniform", "us-electrical", "ca-electrical"}},
     {"Accessibility",
      {"us-access", "us-adaptable", "us-access-2017", "ca-access", "uk-access", "de-access", "au-access"}},
+    {"Comfort and trade", {"comfort", "craft"}},
 };
 
 TEST(RuleRows, EachLineHasItsRulesOrAReason) {
