@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "core/geometry/noding.h"
+#include "core/geometry/wide_int.h"
 
 namespace boost::polygon {
 template <>
@@ -36,6 +37,25 @@ namespace elbowroom::floor_kernel {
 namespace {
 
 using Diagram = boost::polygon::voronoi_diagram<double>;
+
+// The traits of the builder for coordinates of 32 bits, with numbers of our own where it counts exactly.
+struct ToReal {
+  template <typename T>
+  double operator()(const T& number) const {
+    return static_cast<double>(number);
+  }
+  double operator()(const WideInt& number) const { return static_cast<double>(number.value()); }
+  double operator()(WideReal number) const { return static_cast<double>(number.v); }
+};
+struct ToWideReal {
+  WideReal operator()(const WideInt& number) const { return {number.value()}; }
+};
+struct ExactTraits : boost::polygon::detail::voronoi_ctype_traits<std::int32_t> {
+  using big_int_type = WideInt;
+  using efpt_type = WideReal;
+  using to_fpt_converter_type = ToReal;
+  using to_efpt_converter_type = ToWideReal;
+};
 
 constexpr double kNoFloor = 1e-4;  // nodes nearer to a boundary than this are on it
 
@@ -126,7 +146,9 @@ RidgeGraph ridgesOf(const Kernel& kernel) {
   std::vector<GridSegment> segments = nodedSegments(kernel);
   std::erase_if(segments, [&](const GridSegment& s) { return !boundsFloor(kernel, s); });
   Diagram diagram;
-  boost::polygon::construct_voronoi(segments.begin(), segments.end(), &diagram);
+  boost::polygon::voronoi_builder<std::int32_t, ExactTraits> builder;
+  boost::polygon::insert(segments.begin(), segments.end(), &builder);
+  builder.construct(&diagram);
   std::vector<int> node_of(diagram.vertices().size(), -1);
   for (std::size_t i = 0; i < diagram.vertices().size(); ++i) {
     const auto& v = diagram.vertices()[i];
