@@ -52,8 +52,14 @@ class WideInt {
     assert(a.size_ + b.size_ <= kLimbs);
     r.negative_ = a.negative_ != b.negative_;
     r.size_ = a.size_ + b.size_;
-    std::fill_n(r.limbs_, r.size_, 0);
-    for (int i = 0; i < a.size_; ++i) {
+    std::uint64_t first = 0;  // the first row has nothing to add to
+    for (int k = 0; k < b.size_; ++k) {
+      const Twice t = Twice{a.limbs_[0]} * b.limbs_[k] + first;
+      r.limbs_[k] = static_cast<std::uint64_t>(t);
+      first = static_cast<std::uint64_t>(t >> 64);
+    }
+    r.limbs_[b.size_] = first;
+    for (int i = 1; i < a.size_; ++i) {
       std::uint64_t carry = 0;
       for (int k = 0; k < b.size_; ++k) {
         const Twice t = Twice{a.limbs_[i]} * b.limbs_[k] + r.limbs_[i + k] + carry;

@@ -24,7 +24,8 @@ constexpr ReadsLine kTable[] = {
      "room-air-by-floor room-air-by-volume slip-resistant-floor stock-leaves stud-holes stud-notches "
      "window-opens "
      "high-half high-quarter "
-     "openings-under-ceiling stud-hole-edges smoke-alarms-from-doors floor-falls room-spans room-lengths wish-natural-light wish-sliding-door"},
+     "openings-under-ceiling stud-hole-edges smoke-alarms-from-doors floor-falls "
+     "deep-door-openings door-leaves window-glass switches-at-entry room-spans room-lengths wish-natural-light wish-sliding-door"},
     {kI,
      "items-apart items-off-openings items-under-ceiling items-within-walls hook-heights "
      "switch-heights receptacle-circuits "
@@ -78,6 +79,18 @@ constexpr ReadsLine kTable[] = {
      "receptacles-gfci receptacles-gfci-at-water store-heights towel-bar-heights water-frost pipes-in-exterior-walls "
      "mirror-items-whole "
      "wish-backing toilet-seat-receptacles wall-hung-backed"},
+    {kT | kB | kW | kI,
+     "alternate-depths alternate-lengths bath-back-bar-lengths bath-back-bars bath-back-bars-from-control "
+     "bath-back-bars-from-head bath-control-bars bath-control-places bath-head-bars bath-lower-bars bath-seat-depths "
+     "bath-seat-heights bath-walls-backed controls-from-seats "
+     "glass-hinges-backed glass-near-water grab-bar-centres grab-bar-diameters grab-bar-gaps "
+     "grab-bar-tops hanging-lights-off-water joist-end-notches joist-holes joist-notch-lengths joist-notches "
+     "lights-at-fixtures lights-per-basin "
+     "mirrors-over-backsplash roll-in-bars-from-walls roll-in-control-heights roll-in-sizes "
+     "roll-in-walls-with-bars toilet-centres toilet-rear-bars toilet-rear-bars-far toilet-rear-bars-near "
+     "toilet-side-bar-ends toilet-side-bar-starts toilet-side-bars toilet-upright-bars toilet-walls-backed "
+     "transfer-back-bars transfer-control-bars transfer-control-heights transfer-control-reaches trap-arms-least "
+     "trap-offsets upright-bar-bottoms upright-bar-lengths upright-bars-from-rear basin-gaps"},
     {kReadsFixtures | kI, "bath-clearances"},  // at which end the control is
     {kReadsFixtures,
      "bare-circle turning-space turning-space-for-chair turning-rectangles circle-under-basins "

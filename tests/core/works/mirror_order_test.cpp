@@ -56,6 +56,28 @@ TEST(MirrorOrder, TheBoxesOfTwoSideLights) {
   EXPECT_TRUE(order.troubles.empty());
 }
 
+// 0.4375 in of glass are left to the left, right, lower and upper edge in turn; 0.5 in to each are enough.
+TEST(MirrorOrder, AHoleTooNearAnyOfTheFourEdges) {
+  const struct {
+    double along, bottom;
+  } near[] = {{18 + 2.4375, 54}, {78 - 2.4375, 54}, {48, 36 + 2.4375 - 6}, {48, 90 - 2.4375 - 6}};
+  for (const auto& [along, bottom] : near) {
+    SCOPED_TRACE(along);
+    SCOPED_TRACE(bottom);
+    Case c;
+    put(c.room, "side-light", "l", along, bottom);
+    const MirrorOrder order = c.order();
+    EXPECT_EQ(rimToEdge(order.holes.at(0), order), 0.4375_in);
+    ASSERT_EQ(order.troubles.size(), 1u);
+    EXPECT_EQ(order.troubles[0], (MirrorTrouble{nearEdge, {"l"}, {}, 0.4375_in, 0.5_in}));
+    const double inward = 0.0625;
+    WallItem& light = c.room.option().on_walls.back();
+    light.along += in(along < 48 ? inward : along > 48 ? -inward : 0);
+    light.bottom += in(along != 48 ? 0 : bottom < 54 ? inward : -inward);
+    EXPECT_TRUE(c.order().troubles.empty());
+  }
+}
+
 TEST(MirrorOrder, TheBoxIsWhereThePlanSaysItIs) {
   Case c;
   put(c.room, "side-light", "l", 48, 60).facts["box_up"] = 3_in;
