@@ -25,7 +25,8 @@ constexpr ReadsLine kTable[] = {
      "window-opens "
      "high-half high-quarter "
      "openings-under-ceiling stud-hole-edges smoke-alarms-from-doors floor-falls "
-     "deep-door-openings door-leaves window-glass switches-at-entry room-spans room-lengths wish-natural-light wish-sliding-door"},
+     "deep-door-openings door-leaves window-glass switches-at-entry "
+     "room-spans room-lengths wish-natural-light wish-sliding-door"},
     {kI,
      "items-apart items-off-openings items-under-ceiling items-within-walls hook-heights "
      "switch-heights receptacle-circuits "

@@ -177,8 +177,10 @@ class Zones {
       around(*r, limitOf(*r), noReceptacle, f, {}, up(*r), true);
     // The Canadian text sets no height.
     const Length ceiling = layout_.option.room.ceiling.height.value_or(kNoCeiling);
-    if (const Rule* r = canadian("receptacle-off-water"))
-      around(*r, limitOf(*r), noReceptacle, f, {}, ceiling, true);
+    if (const Rule* r = canadian("receptacle-off-water")) {
+      around(*r, std::min(r->sizes.at(0), limitOf(*r)), noReceptacle, f, {}, ceiling, true);
+      around(*r, limitOf(*r), lastReceptacle, f, {}, ceiling, true);
+    }
     if (const Rule* r = canadian("switch-off-water")) around(*r, limitOf(*r), noSwitch, f, {}, ceiling, false);
     if (const Rule* r = electrical("receptacle-off-water-2020"))
       around(*r, limitOf(*r), noReceptacle, f, rim, up(*r), false);
@@ -239,6 +241,8 @@ std::string_view wordsOf(ElectricalZoneKind kind) {
   switch (kind) {
     case noReceptacle:
       return "No receptacle here";
+    case lastReceptacle:
+      return "Receptacle only where none can be farther";
     case noHangingLight:
       return "No hanging light before this wall";
     case noSwitch:

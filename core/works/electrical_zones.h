@@ -13,6 +13,7 @@ namespace elbowroom {
 
 enum class ElectricalZoneKind {
   noReceptacle,     // too near a bath or shower
+  lastReceptacle,   // near one: only where no place farther off is practicable
   noHangingLight,   // no light on a cord, chain or track before this part of the wall
   noSwitch,         // in a bath or shower, unless listed with it
   listedLight,      // lights here are listed for damp places

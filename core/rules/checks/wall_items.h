@@ -8,8 +8,8 @@ namespace elbowroom::checks {
 
 // Centrelines of towel bars, hooks, shower heads; of the controls of showers.
 std::vector<Measurement> towelBarHeights(const CheckInput&);
-// From each towel bar down to what it hangs over: the floor, a fixture against that wall, a thing on the wall that stands
-// out of it.
+// From each towel bar down to what it hangs over: the floor, a fixture against that wall, a thing on the wall
+// that stands out of it.
 std::vector<Measurement> towelFalls(const CheckInput&);
 std::vector<Measurement> hookHeights(const CheckInput&);
 std::vector<Measurement> showerHeadHeights(const CheckInput&);

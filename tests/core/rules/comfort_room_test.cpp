@@ -76,7 +76,8 @@ TEST(ComfortRoom, EachOfTwoBasinsWantsALampOfItsOwn) {
   const auto lit = [&](std::vector<std::pair<double, double>> lamps) {  // middle and width of each
     room.option().on_walls.clear();
     int n = 0;
-    for (const auto& [along, wide] : lamps) hang(room, ("l" + std::to_string(++n)).c_str(), "light", "n", along, 76, wide, 5);
+    for (const auto& [along, wide] : lamps)
+      hang(room, ("l" + std::to_string(++n)).c_str(), "light", "n", along, 76, wide, 5);
     return met(room.outcome(kBook, rule));
   };
   EXPECT_FALSE(lit({{60, 12}})) << "one lamp between two";

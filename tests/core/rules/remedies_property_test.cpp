@@ -149,13 +149,17 @@ bool same(const Remedies& a, const Remedies& b, const Plan& plan) {
   return true;
 }
 
-TEST(RemediesProperty, EveryOfferMeetsItsFindingAndBringsNothingNew) {
+// 120 plans, dealt to hands that may be tried at the same time.
+constexpr int kHands = 4;
+class RemediesProperty : public ::testing::TestWithParam<int> {};
+
+TEST_P(RemediesProperty, EveryOfferMeetsItsFindingAndBringsNothingNew) {
   RandomRooms rooms(20'251);
   int plans = 0, searched = 0, offers = 0, slides = 0, none = 0;
   while (plans < 120) {
     const Plan plan = rooms.next();
     if (!apply(plan, {0, SetTitle{"Random"}, "", ""})) continue;  // integrity
-    ++plans;
+    if (plans++ % kHands != GetParam()) continue;
     const Report report = reportOf(plan);
     int of_plan = 0;
     for (const Finding& f : report.findings) {
@@ -190,12 +194,15 @@ TEST(RemediesProperty, EveryOfferMeetsItsFindingAndBringsNothingNew) {
       }
     }
   }
-  // The test is of no use where nothing is found or everything is.
-  EXPECT_GT(searched, 300);
-  EXPECT_GT(offers, 200);
-  EXPECT_GT(slides, 40);
-  EXPECT_GT(none, 20);
+  // The test is of no use where nothing is found or everything is. All hands together: 300, 200, 40, 20; one of them
+  // may have a little less than its quarter.
+  EXPECT_GT(searched, 75);
+  EXPECT_GE(offers, 45);
+  EXPECT_GT(slides, 10);
+  EXPECT_GT(none, 5);
 }
+
+INSTANTIATE_TEST_SUITE_P(Hands, RemediesProperty, ::testing::Range(0, kHands));
 
 }  // namespace
 }  // namespace elbowroom

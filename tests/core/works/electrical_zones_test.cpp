@@ -46,7 +46,10 @@ TEST(ElectricalZones, ACanadianBath) {
   room.plan().books = {"ca-electrical"};
   const auto zones = electricalZones(deriveLayout(room.plan(), 0), choiceOf(room.plan()));
   const double metre = 1000 / 25.4;
-  for (const auto kind : {ElectricalZoneKind::noReceptacle, ElectricalZoneKind::noSwitch}) {
+  // 26-720 f): 500 mm in any case, 1 m where practicable.
+  expectBox(on(zones, "n", ElectricalZoneKind::noReceptacle).at(0), 0, 30 + metre / 2, 0, 96);
+  expectBox(on(zones, "w", ElectricalZoneKind::noReceptacle).at(0), 60 - metre / 2, 120, 0, 96);
+  for (const auto kind : {ElectricalZoneKind::lastReceptacle, ElectricalZoneKind::noSwitch}) {
     ASSERT_EQ(on(zones, "n", kind).size(), 1u);
     expectBox(on(zones, "n", kind)[0], 0, 30 + metre, 0, 96);
     ASSERT_EQ(on(zones, "w", kind).size(), 1u);

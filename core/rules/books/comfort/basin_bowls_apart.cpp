@@ -16,7 +16,8 @@ Rule basinBowlsApart() {
       .source = {.document = "Trade article on basin sizes",
                  .edition = "",
                  .section = "",
-                 .read_at = "looacademy.com, standard bathroom sink sizes: at least 12 in between basins; taken from edge to edge"},
+                 .read_at = "looacademy.com, standard bathroom sink sizes: at least 12 in between basins; "
+                            "taken from edge to edge"},
       .grade = Grade::verifiedSecondHand,
       .why = "Between two basins there is room for elbows and for what is put down.",
       .mends = {Mend::slide},
