@@ -9,6 +9,7 @@
 #include <array>
 #include <cstdint>
 #include <limits>
+#include <utility>
 
 #include "core/geometry/cell_queue.h"
 
@@ -123,12 +124,15 @@ constexpr double kProofHalf = 16;  // in larger squares the limits at the middle
 class LargestSearch {
  public:
   explicit LargestSearch(const Kernel& kernel) : kernel_(kernel), squares_(kernel) {}
+  // Only circles that hold all of these places and are larger than `than`.
+  LargestSearch(const Kernel& kernel, std::vector<Vec> held, double than)
+      : kernel_(kernel), squares_(kernel), held_(std::move(held)), best_(than) {}
 
   Circle run() {
     const auto visit = [this](const Look& look) {
-      if (look.f > best_) best_ = look.f, best_at_ = look.at;
+      offer(look.at, look.f);
       const double bound = squares_.most(look);
-      if (bound > enough()) squares_.push(bound);
+      if (bound > enough() && mayHold(look, bound)) squares_.push(bound);
     };
     squares_.coverRoom(visit);
     Cell cell;
@@ -137,7 +141,7 @@ class LargestSearch {
       if (cell.key <= enough()) break;
       if (free && !provenLow(cell)) squares_.quarter(cell, visit);
     }
-    if (best_ <= 0) return {};
+    if (!found_) return {};
     return circleAt(kernel_, best_at_);
   }
 
@@ -153,6 +157,21 @@ class LargestSearch {
   };
 
   double enough() const { return best_ + kLargestTolerance; }
+  bool holds(Vec at, double f) const {
+    return std::all_of(held_.begin(), held_.end(), [&](Vec p) { return norm(p - at) <= f; });
+  }
+  bool mayHold(const Look& look, double bound) const {
+    return std::all_of(held_.begin(), held_.end(), [&](Vec p) {
+      const Vec off{std::max(0.0, std::fabs(look.at.x - p.x) - look.half),
+                    std::max(0.0, std::fabs(look.at.y - p.y) - look.half)};
+      return dot(off, off) <= bound * bound;
+    });
+  }
+  bool offer(Vec at, double f) {
+    if (f <= best_ || !holds(at, f)) return false;
+    best_ = f, best_at_ = at, found_ = true;
+    return true;
+  }
 
   bool provenLow(Cell& cell) {
     const auto covered = [&](Vec middle, double half) {
@@ -207,13 +226,17 @@ class LargestSearch {
     for (int i = 0; i < 3 && touched; ++i) touched = rise.limit[i].distance <= f + kLargestTolerance / 2;
     if (touched) summits_.back().radius = 2 * holdOf(rise) * f;
     const int summit = static_cast<int>(summits_.size()) - 1;
-    if (f > best_) best_ = f, best_at_ = at, best_summit_ = summit;
+    if (offer(at, f)) best_summit_ = summit;
+    // One that does not count may have others about it that do.
+    if (f > enough()) summits_.back().radius = 0;
     return summit;
   }
 
   const Kernel& kernel_;
   CellQueue squares_;
+  std::vector<Vec> held_;
   double best_ = 0;
+  bool found_ = false;
   Vec best_at_;
   std::vector<Summit> summits_;
   int best_summit_ = -1;
@@ -325,6 +348,10 @@ Squares searchSquares(const Kernel& kernel, double radius) {
 
 Circle searchLargestCircle(const Kernel& kernel) {
   return kernel.has_floor ? LargestSearch(kernel).run() : Circle{};
+}
+
+Circle searchLargestCircleHolding(const Kernel& kernel, Vec p, Vec q, double than) {
+  return kernel.has_floor ? LargestSearch(kernel, {p, q}, than).run() : Circle{};
 }
 
 std::optional<Circle> searchNearestCircle(const Kernel& kernel, double radius, Vec near) {

@@ -102,6 +102,9 @@ struct Kernel {
 // circle_search.cpp
 Squares searchSquares(const Kernel& kernel, double radius);
 Circle searchLargestCircle(const Kernel& kernel);
+// The largest that holds both places, within 0.001 in, if it is larger than `than` by more than that; otherwise any
+// such, or radius 0.
+Circle searchLargestCircleHolding(const Kernel& kernel, Vec p, Vec q, double than);
 std::optional<Circle> searchNearestCircle(const Kernel& kernel, double radius, Vec near);
 
 }  // namespace elbowroom::floor_kernel

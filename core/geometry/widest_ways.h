@@ -17,7 +17,7 @@ class WidestWays {
 
  private:
   struct Floor;
-  std::shared_ptr<const Floor> floor_;
+  std::shared_ptr<Floor> floor_;
 };
 
 }  // namespace elbowroom
