@@ -119,6 +119,12 @@ Circle circleAt(const Kernel& kernel, Vec at) {
 
 constexpr double kLargestTolerance = 0.001;
 
+// From a place to the square.
+double away(const Look& look, Vec from) {
+  return norm({std::max(0.0, std::fabs(look.at.x - from.x) - look.half),
+               std::max(0.0, std::fabs(look.at.y - from.y) - look.half)});
+}
+
 constexpr double kProofHalf = 16;  // in larger squares the limits at the middle say little
 
 class LargestSearch {
@@ -161,11 +167,7 @@ class LargestSearch {
     return std::all_of(held_.begin(), held_.end(), [&](Vec p) { return norm(p - at) <= f; });
   }
   bool mayHold(const Look& look, double bound) const {
-    return std::all_of(held_.begin(), held_.end(), [&](Vec p) {
-      const Vec off{std::max(0.0, std::fabs(look.at.x - p.x) - look.half),
-                    std::max(0.0, std::fabs(look.at.y - p.y) - look.half)};
-      return dot(off, off) <= bound * bound;
-    });
+    return std::all_of(held_.begin(), held_.end(), [&](Vec p) { return away(look, p) <= bound; });
   }
   bool offer(Vec at, double f) {
     if (f <= best_ || !holds(at, f)) return false;
@@ -268,10 +270,8 @@ class NearestSearch {
   void visit(const Look& look) {
     const Vec at = look.at;
     const double half = look.half, f = look.f;
-    const Vec off{std::max(0.0, std::fabs(at.x - near_.x) - half),
-                  std::max(0.0, std::fabs(at.y - near_.y) - half)};
-    const double away = norm(off);
-    if (away >= best_ - kNearestTolerance) return;
+    const double least = away(look, near_);
+    if (least >= best_ - kNearestTolerance) return;
     if (squares_.most(look) < radius_) return;
     if (f >= radius_) {
       if (norm(at - near_) < best_) {
@@ -289,7 +289,7 @@ class NearestSearch {
         return;
       }
     }
-    if (away < best_ - kNearestTolerance) squares_.push(-away);
+    if (least < best_ - kNearestTolerance) squares_.push(-least);
   }
 
   void take(Vec at) {

@@ -2,10 +2,15 @@
 
 #include "core/geometry/kernel.h"
 #include "core/geometry/measure.h"
+#include "core/geometry/range.h"
 
 namespace elbowroom {
 namespace {
 
+using kernel::Range;
+using kernel::rangeOf;
+using kernel::squareBetween;
+using kernel::squareTo;
 using kernel::Vec;
 
 // Rounding of a nanometre grid must not make a contact of exactly kContact an overlap.
@@ -22,25 +27,6 @@ struct Nearest {
     return {Length::fromInches(std::sqrt(square)), kernel::toPoint(from), kernel::toPoint(to), false};
   }
 };
-
-struct Range {
-  Vec low{HUGE_VAL, HUGE_VAL}, high{-HUGE_VAL, -HUGE_VAL};
-  void take(Vec p) {
-    low = {std::min(low.x, p.x), std::min(low.y, p.y)};
-    high = {std::max(high.x, p.x), std::max(high.y, p.y)};
-  }
-};
-Range rangeOf(const std::vector<Vec>& points) {
-  Range range;
-  for (const Vec& p : points) range.take(p);
-  return range;
-}
-double squareBetween(const Range& a, const Range& b) {
-  const Vec off{std::max({0.0, a.low.x - b.high.x, b.low.x - a.high.x}),
-                std::max({0.0, a.low.y - b.high.y, b.low.y - a.high.y})};
-  return kernel::dot(off, off);
-}
-double squareTo(Vec p, const Range& range) { return squareBetween({p, p}, range); }
 
 // No less than the distance, squared: from the vertex that is nearest to the other's box.
 double squareAtMost(const std::vector<Vec>& points, const std::vector<Vec>& ring, const Range& around_ring) {

@@ -1,19 +1,18 @@
 #include "core/geometry/held_discs.h"
 
 #include <algorithm>
-#include <limits>
 #include <optional>
 
 namespace elbowroom::floor_kernel {
 namespace {
 
 constexpr double kTouch = 1e-7, kSame = 1e-5, kFar = 1e5;  // inches
-constexpr int kMostAdded = 10'000;           // stops what rounding might keep going
+constexpr int kMostAdded = 10'000;                         // stops what rounding might keep going
 
-// Discs through the origin `p` and two points of the boundary. Turned inside out about p, a disc through p is a
-// half-plane beyond a line; those that hold no point of the boundary miss the hull of the boundary, and the nearest
-// lines of that hull are the largest discs. Straight edges become arcs: the hull of the corners is made wider where an
-// edge reaches into a disc, by the point that reaches in farthest.
+// Discs through the origin `p` and two points of the boundary. Turned inside out about p, a disc through p is
+// a half-plane beyond a line; those that hold no point of the boundary miss the hull of the boundary, and the
+// nearest lines of that hull are the largest discs. Straight edges become arcs: the hull of the corners is
+// made wider where an edge reaches into a disc, by the point that reaches in farthest.
 class Turning {
  public:
   Turning(const Kernel& kernel, Vec p) : kernel_(kernel), p_(p) {
@@ -31,11 +30,12 @@ class Turning {
         ++done, ++i;
         continue;
       }
-      const Vec a = corner.off, b = hull_[next(i)].off, middle = middleOf(a, b);
+      const Vec a = corner.off, b = hull_[next(i)].off;
       if (norm(b - a) < kSame) {
         corner.done = true;
         continue;
       }
+      const Vec middle = middleOf(a, b);
       if (const std::optional<Vec> in = reachingIn(middle, a, b)) {
         i = widen(*in);
         done = 0;
@@ -43,7 +43,8 @@ class Turning {
         continue;
       }
       corner.done = true;
-      // Along one edge discs only grow or only shrink; and they grow on past a disc with both points on one side.
+      // Along one edge discs only grow or only shrink; and they grow on past a disc with both points on one
+      // side.
       if (cross(middle, a) * cross(middle, b) > 0) continue;
       const double radius = kernel_.valueAt(p_ + middle).f;
       if (radius >= norm(middle) - 1e-6) discs.push_back({p_ + middle, radius});
@@ -73,7 +74,8 @@ class Turning {
     const auto half = [&](auto from, auto to) {
       const std::size_t first = hull_.size();
       for (; from != to; ++from) {
-        while (hull_.size() >= first + 2 && flat(hull_[hull_.size() - 2], hull_.back(), *from)) hull_.pop_back();
+        while (hull_.size() >= first + 2 && flat(hull_[hull_.size() - 2], hull_.back(), *from))
+          hull_.pop_back();
         hull_.push_back(*from);
       }
       hull_.pop_back();
@@ -113,7 +115,8 @@ class Turning {
     return (kFar / norm(along)) * Vec{along.y, -along.x};
   }
 
-  // The point of the boundary nearest to `middle` that is nearer than the radius, not on an edge through a and b.
+  // The point of the boundary nearest to `middle` that is nearer than the radius, not on an edge through a
+  // and b.
   std::optional<Vec> reachingIn(Vec middle, Vec a, Vec b) const {
     const double radius = norm(middle) - kTouch;
     const Vec at = p_ + middle;

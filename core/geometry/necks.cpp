@@ -1,7 +1,6 @@
 #include "core/geometry/necks.h"
 
 #include <algorithm>
-#include <iterator>
 #include <limits>
 #include <utility>
 
@@ -10,7 +9,8 @@
 namespace elbowroom::floor_kernel {
 namespace {
 
-constexpr double kBand = 24;  // inches; necks are looked for in bands, as most questions end at the narrow ones
+constexpr double kBand =
+    24;  // inches; necks are looked for in bands, as most questions end at the narrow ones
 
 // Of a simple ring. One with three corners in line goes the other way, which is as good.
 bool convex(const Outline& ring) {
@@ -26,12 +26,6 @@ bool convex(const Outline& ring) {
 
 std::size_t edgesOf(const Outline& part) { return part.size() == 2 ? 1 : part.size(); }
 
-double squareBetween(Vec low_a, Vec high_a, Vec low_b, Vec high_b) {
-  const Vec off{std::max({0.0, low_a.x - high_b.x, low_b.x - high_a.x}),
-                std::max({0.0, low_a.y - high_b.y, low_b.y - high_a.y})};
-  return dot(off, off);
-}
-
 }  // namespace
 
 Necks::Necks(const Kernel& kernel) {
@@ -43,17 +37,14 @@ Necks::Necks(const Kernel& kernel) {
   };
   edges(kernel.room);
   for (const Outline& o : kernel.obstacles) convex(o) ? add(o) : edges(o);
-  std::sort(parts_.begin(), parts_.end(), [](const Part& a, const Part& b) { return a.low.x < b.low.x; });
+  std::sort(parts_.begin(), parts_.end(),
+            [](const Part& a, const Part& b) { return a.range.low.x < b.range.low.x; });
 }
 
 void Necks::add(Outline outline) {
   Part part;
   part.points = kernel::toInches(outline);
-  part.low = part.high = part.points.front();
-  for (const Vec p : part.points) {
-    part.low = {std::min(part.low.x, p.x), std::min(part.low.y, p.y)};
-    part.high = {std::max(part.high.x, p.x), std::max(part.high.y, p.y)};
-  }
+  part.range = kernel::rangeOf(part.points);
   part.outline = std::move(outline);
   parts_.push_back(std::move(part));
 }
@@ -65,7 +56,7 @@ Neck Necks::between(int i, int j) const {
     neck.side[0] = neck.side[1] = toInches(p);
     return neck;
   };
-  if (squareBetween(a.low, a.high, b.low, b.high) == 0) {
+  if (squareBetween(a.range, b.range) == 0) {
     for (std::size_t k = 0; k < edgesOf(a.outline); ++k)
       for (std::size_t l = 0; l < edgesOf(b.outline); ++l) {
         const Point p = a.outline[k], q = a.outline[(k + 1) % a.outline.size()];
@@ -76,7 +67,7 @@ Neck Necks::between(int i, int j) const {
   double least = std::numeric_limits<double>::infinity();
   const auto offer = [&](const Part& of, const Part& to, int side) {
     for (const Vec p : of.points) {
-      if (squareBetween(p, p, to.low, to.high) >= least) continue;
+      if (squareTo(p, to.range) >= least) continue;
       for (std::size_t k = 0; k < edgesOf(to.outline); ++k) {
         const Vec q = kernel::nearestOnSegment(p, to.points[k], to.points[(k + 1) % to.points.size()]);
         const double square = dot(q - p, q - p);
@@ -99,9 +90,9 @@ const std::vector<Neck>& Necks::upTo(double width) {
     const std::size_t count = parts_.size();
     std::vector<Neck> now = std::exchange(wider_, {});
     for (std::size_t i = 0; i < count; ++i)
-      for (std::size_t j = i + 1; j < count && parts_[j].low.x - parts_[i].high.x < to; ++j) {
+      for (std::size_t j = i + 1; j < count && parts_[j].range.low.x - parts_[i].range.high.x < to; ++j) {
         const Part &a = parts_[i], &b = parts_[j];
-        const double square = squareBetween(a.low, a.high, b.low, b.high);
+        const double square = squareBetween(a.range, b.range);
         if (square < to * to && (from < 0 || square >= from * from))
           now.push_back(between(static_cast<int>(i), static_cast<int>(j)));
       }

@@ -1,9 +1,10 @@
 // Private to core/geometry: where the boundary of a floor comes near itself, the nearest places first.
 //
-// The boundary is the union of convex parts: what stands on the floor where it is convex, otherwise single edges. Discs
-// of one radius travel between two places unless parts that are nearer to each other than its diameter form a ring
-// round one of the places: grown by the radius, convex parts meet in convex lenses, so that every such ring is one of
-// straight pieces through the parts and across their necks (nerve theorem). No diagram of the floor is needed.
+// The boundary is the union of convex parts: what stands on the floor where it is convex, otherwise single
+// edges. Discs of one radius travel between two places unless parts that are nearer to each other than its
+// diameter form a ring round one of the places: grown by the radius, convex parts meet in convex lenses, so
+// that every such ring is one of straight pieces through the parts and across their necks (nerve theorem). No
+// diagram of the floor is needed.
 #pragma once
 
 #include <cstddef>
@@ -11,6 +12,7 @@
 #include <vector>
 
 #include "core/geometry/free_floor_kernel.h"
+#include "core/geometry/range.h"
 
 namespace elbowroom::floor_kernel {
 
@@ -37,12 +39,12 @@ class Necks {
   struct Part {
     Outline outline;
     std::vector<Vec> points;
-    Vec low, high;
+    kernel::Range range;
   };
   void add(Outline outline);
   Neck between(int i, int j) const;
 
-  std::vector<Part> parts_;  // by low.x
+  std::vector<Part> parts_;  // by range.low.x
   std::vector<Neck> found_, wider_;
   double reached_ = -1;  // all necks up to here are in found_
 };

@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <cstdint>
-#include <limits>
 #include <mutex>
 #include <utility>
 
@@ -18,7 +17,7 @@ using namespace floor_kernel;
 namespace {
 
 constexpr double kOnFloor = 0.005, kMovedOff = 0.01;  // inches
-constexpr double kAlike = 4e-6;                        // a neck no narrower than this less than the disc is none
+constexpr double kAlike = 4e-6;  // a neck no narrower than this less than the disc is none
 
 // An end of ways, on free floor, and discs that hold it (held_discs.h).
 struct End {
@@ -40,7 +39,8 @@ End endAt(const floor_kernel::Kernel& kernel, Point point) {
   return end;
 }
 
-// With those of the other end that hold this one as well.
+// With those of the other end that hold this one as well: the search for a disc that holds both ends finds
+// them too, but not to the last digit, and ways of one width would differ by a thousandth.
 std::vector<Disc> discsOf(const End& end, const End& other) {
   std::vector<Disc> discs = end.discs;
   for (const Disc& d : other.discs)
@@ -52,8 +52,8 @@ std::vector<Disc> discsOf(const End& end, const End& other) {
 using Discs = std::uint64_t;
 constexpr std::size_t kAtOnce = 32;
 
-// Which of the discs' middles have the line from a to b on their right an odd number of times: as rings are closed,
-// a middle within a ring has an odd number of its lines there.
+// Which of the discs' middles have the line from a to b on their right an odd number of times: as rings are
+// closed, a middle within a ring has an odd number of its lines there.
 Discs crossed(const std::vector<Disc>& discs, Vec a, Vec b) {
   Discs bits = 0;
   for (std::size_t i = 0; i < discs.size(); ++i) {
@@ -102,7 +102,8 @@ struct Narrowest {
   std::optional<Neck> neck;
 };
 
-// The widest way from any of the discs to any of the others, at most kAtOnce each, if it is wider than `so_far`.
+// The widest way from any of the discs to any of the others, at most kAtOnce each, if it is wider than
+// `so_far`.
 void widen(Necks& necks, const std::vector<Disc>& from, const std::vector<Disc>& to, Narrowest& so_far) {
   std::vector<Disc> discs = from;
   discs.insert(discs.end(), to.begin(), to.end());
@@ -126,10 +127,10 @@ void widen(Necks& necks, const std::vector<Disc>& from, const std::vector<Disc>&
     const std::vector<Neck>& all = necks.upTo(i == 0 ? 0 : 2 * most.radius);
     if (i == all.size() || all[i].width >= 2 * most.radius - kAlike) break;
     const Neck& neck = all[i];
-    const Discs within = joined.join(
-        neck.part[0], neck.part[1],
-        crossed(discs, necks.anchor(neck.part[0]), neck.side[0]) ^ crossed(discs, neck.side[0], neck.side[1]) ^
-            crossed(discs, neck.side[1], necks.anchor(neck.part[1])));
+    const Discs within = joined.join(neck.part[0], neck.part[1],
+                                     crossed(discs, necks.anchor(neck.part[0]), neck.side[0]) ^
+                                         crossed(discs, neck.side[0], neck.side[1]) ^
+                                         crossed(discs, neck.side[1], necks.anchor(neck.part[1])));
     if (within == 0) continue;
     const bool wider = neck.width > 2 * so_far.radius;
     const std::size_t was = open.size();
@@ -152,8 +153,8 @@ Route routeOf(Vec one, Vec other, Vec narrowest, double width) {
   return route;
 }
 
-// The two boundary points that pinch a disc which is as large as can be: the nearest one, and the nearest of those on
-// the other side.
+// The two boundary points that pinch a disc which is as large as can be: the nearest one, and the nearest of
+// those on the other side.
 Route routeThrough(const floor_kernel::Kernel& kernel, const Disc& disc) {
   const Vec one = kernel.edges[static_cast<std::size_t>(kernel.valueAt(disc.at).edge)].nearest(disc.at);
   const Vec away = (1 / norm(disc.at - one)) * (disc.at - one);
@@ -174,7 +175,8 @@ struct WidestWays::Floor {
   std::mutex mutex;
   Necks necks;
 
-  Floor(const Outline& room, const std::vector<Outline>& obstacles) : kernel(room, obstacles), necks(kernel) {}
+  Floor(const Outline& room, const std::vector<Outline>& obstacles)
+      : kernel(room, obstacles), necks(kernel) {}
 
   Narrowest widest(const End& from, const End& to) {
     const std::lock_guard lock(mutex);
@@ -183,10 +185,12 @@ struct WidestWays::Floor {
     const std::vector<Disc> starts = discsOf(from, to), ends = discsOf(to, from);
     const auto some = [](const std::vector<Disc>& all, std::size_t first) {
       const auto begin = all.begin() + static_cast<std::ptrdiff_t>(first);
-      return std::vector<Disc>(begin, begin + static_cast<std::ptrdiff_t>(std::min(kAtOnce, all.size() - first)));
+      return std::vector<Disc>(begin,
+                               begin + static_cast<std::ptrdiff_t>(std::min(kAtOnce, all.size() - first)));
     };
     for (std::size_t a = 0; a < starts.size(); a += kAtOnce)
-      for (std::size_t b = 0; b < ends.size(); b += kAtOnce) widen(necks, some(starts, a), some(ends, b), widest);
+      for (std::size_t b = 0; b < ends.size(); b += kAtOnce)
+        widen(necks, some(starts, a), some(ends, b), widest);
     // What is left are discs that hold both ends wherever they can go without becoming smaller.
     const Circle both = searchLargestCircleHolding(kernel, from.at, to.at, widest.radius);
     if (const double radius = both.radius.inches(); radius > widest.radius)

@@ -90,7 +90,8 @@ TEST(WidestRoutesOracle, AgreeWithErosion) {
       open += routes[k].reachable;
       most_above = std::max(most_above, width - truth);
       most_below = std::max(most_below, truth - width);
-      // The erosion's own steps: 0.0002 in of bracket, 0.0002 in of chords (more where two arcs meet flat), rounding.
+      // The erosion's own steps: 0.0002 in of bracket, 0.0002 in of chords (more where two arcs meet flat),
+      // rounding.
       EXPECT_LE(width, truth + 0.001) << "room " << i << " route " << k;
       EXPECT_GE(width, truth - 0.005) << "room " << i << " route " << k;
       EXPECT_EQ(routes[k].reachable, truth > 0.002) << "room " << i << " route " << k;

@@ -78,7 +78,8 @@ TEST(WidestRoutes, NeedOnlyReachWithinTheDiscsRadius) {
   EXPECT_NEAR(oneRoute(room, wall, at(50, 50), at(50, 102)).width.inches(), 52, 0.02);
 }
 
-// One thing about a bay 50 in wide with a mouth of 24 in: the mouth lies between two corners of the same thing.
+// One thing about a bay 50 in wide with a mouth of 24 in: the mouth lies between two corners of the same
+// thing.
 TEST(WidestRoutes, GoesIntoTheBayOfOneThing) {
   const Outline thing{at(20, 100), at(38, 100), at(38, 110), at(25, 110), at(25, 160), at(75, 160),
                       at(75, 110), at(62, 110), at(62, 100), at(80, 100), at(80, 170), at(20, 170)};
@@ -89,9 +90,11 @@ TEST(WidestRoutes, GoesIntoTheBayOfOneThing) {
   EXPECT_LE(route.narrowest.y, in(110));
 }
 
-// A lamp base drawn within a cabinet is nothing on its own; a stool between two cabinets makes two ways of one.
+// A lamp base drawn within a cabinet is nothing on its own; a stool between two cabinets makes two ways of
+// one.
 TEST(WidestRoutes, CountsWhatLiesWithinAnotherOnce) {
-  const std::vector<Outline> things{box(0, 90, 35, 20), box(10, 95, 5, 5), box(70, 90, 30, 20), box(48, 96, 6, 6)};
+  const std::vector<Outline> things{box(0, 90, 35, 20), box(10, 95, 5, 5), box(70, 90, 30, 20),
+                                    box(48, 96, 6, 6)};
   EXPECT_EQ(oneRoute(box(0, 0, 100, 200), things, at(50, 20), at(50, 180)).width, in(16));
 }
 
