@@ -2,6 +2,7 @@
 #pragma once
 
 #include <compare>
+#include <concepts>
 #include <cstdint>
 
 namespace elbowroom {
@@ -17,6 +18,8 @@ struct Count {
 struct Amount {
   std::int64_t thousandths = 0;
   static constexpr Amount of(std::int64_t whole) { return {whole * 1000}; }
+  template <std::floating_point T>
+  static Amount of(T) = delete;  // would lose its thousandths
   constexpr double value() const { return static_cast<double>(thousandths) / 1000; }
   auto operator<=>(const Amount&) const = default;
   friend constexpr Amount operator-(Amount a, Amount b) { return {a.thousandths - b.thousandths}; }

@@ -285,7 +285,7 @@ TEST(WorkedCasesBuilding, SeventySixInchesBeforeAndIn) {
 
 // T35, IRC R303.3 by arithmetic: 3 sq ft of glass; all of it opens, half of it, none: only the last needs a fan.
 TEST(WorkedCasesBuilding, T35WindowForAir) {
-  for (const auto& [share, passes] : {std::pair{100.0, true}, {50.0, true}, {0.0, false}}) {
+  for (const auto& [share, passes] : {std::pair{100, true}, {50, true}, {0, false}}) {
     TestRoom room(60, 90);
     Opening window;
     window.id = {"win"};
