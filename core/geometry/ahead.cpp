@@ -127,9 +127,9 @@ bool boxMisses(const Box& box, const Strip& strip, double nearest) {
          middle.y - y > nearest;
 }
 
-// `nearest`: what is known to be hit already; nothing beyond it is looked for.
+// The room's boundary, or a solid whose box does not miss the strip. `nearest`: what is known to be hit
+// already; nothing beyond it is looked for.
 Hit firstHit(const Outline& outline, const Strip& strip, bool solid_inside, double nearest = HUGE_VAL) {
-  if (solid_inside && boxMisses(boundsOf(outline), strip, nearest)) return {};
   thread_local LocalRing ring;
   ring.take(outline, strip);
   if (solid_inside && (ring.high.x < strip.low || ring.low.x > strip.high ||
@@ -147,24 +147,42 @@ Hit firstHit(const Outline& outline, const Strip& strip, bool solid_inside, doub
   return best;
 }
 
-}  // namespace
+Hit hitOfRoom(const Outline& room, const Strip& strip) {
+  return room.size() >= 3 ? firstHit(room, strip, false) : Hit{};
+}
 
-Ahead clearAhead(Segment front, Direction ahead, const Outline& room, const std::vector<Outline>& obstacles) {
-  const Strip strip = stripOf(front, ahead);
-  Hit best;
+Ahead aheadTo(const Hit& hit, const Strip& strip, Segment front, int which) {
+  if (hit.distance == HUGE_VAL) return {Length{}, midpoint(front.a, front.b), -1};
+  return {Length::fromInches(hit.distance), kernel::toPoint(strip.world(hit.at)), which};
+}
+
+Ahead withObstacles(Hit best, const Strip& strip, Segment front, const std::vector<BoxedOutline>& obstacles) {
   int hit = -1;
-  if (room.size() >= 3) best = firstHit(room, strip, false);
   for (std::size_t i = 0; i < obstacles.size(); ++i) {
-    if (obstacles[i].size() < 3) continue;
-    const Hit other = firstHit(obstacles[i], strip, true, best.distance);
+    if (obstacles[i].outline->size() < 3 || boxMisses(obstacles[i].box, strip, best.distance)) continue;
+    const Hit other = firstHit(*obstacles[i].outline, strip, true, best.distance);
     // An obstacle flush on the wall ahead is named before the wall.
     if (other.distance < best.distance || (hit < 0 && other.distance == best.distance)) {
       best = other;
       hit = static_cast<int>(i);
     }
   }
-  if (best.distance == HUGE_VAL) return {Length{}, midpoint(front.a, front.b), -1};
-  return {Length::fromInches(best.distance), kernel::toPoint(strip.world(best.at)), hit};
+  return aheadTo(best, strip, front, hit);
+}
+
+}  // namespace
+
+Ahead clearAhead(Segment front, Direction ahead, const Outline& room,
+                 const std::vector<BoxedOutline>& obstacles) {
+  const Strip strip = stripOf(front, ahead);
+  return withObstacles(hitOfRoom(room, strip), strip, front, obstacles);
+}
+
+AheadBoth clearAheadBoth(Segment front, Direction ahead, const Outline& room,
+                         const std::vector<BoxedOutline>& obstacles) {
+  const Strip strip = stripOf(front, ahead);
+  const Hit wall = hitOfRoom(room, strip);
+  return {aheadTo(wall, strip, front, -1), withObstacles(wall, strip, front, obstacles)};
 }
 
 }  // namespace elbowroom

@@ -32,6 +32,7 @@ Layout deriveLayout(const Plan& plan, std::size_t option_index) {
     if (placed.solid && !placed.footprint.empty()) {
       layout.solid.push_back(static_cast<int>(layout.fixtures.size()));
       layout.solid_outlines.push_back(placed.footprint);
+      layout.solid_boxes.push_back(boundsOf(placed.footprint));
       blocks.push_back(placed.floor_block);
       if (placed.floor_block != placed.footprint) layout.knee_space_counts = true;
     }

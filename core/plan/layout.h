@@ -81,6 +81,7 @@ struct Layout {
   // Obstacles of the two floors below, in the order of solid fixtures; obstacle i is fixtures[solid[i]].
   std::vector<int> solid;
   std::vector<Outline> solid_outlines;
+  std::vector<Box> solid_boxes;  // round them
   FreeFloor floor;          // footprints block
   FreeFloor floor_with_knees;  // floor_block outlines block (knee and toe space counted); same indices
   bool knee_space_counts = false;  // the two differ

@@ -7,7 +7,7 @@ namespace elbowroom {
 namespace {
 
 struct Others {
-  std::vector<Outline> outlines;
+  std::vector<BoxedOutline> outlines;
   std::vector<ElementId> ids;
 };
 
@@ -16,7 +16,7 @@ Others othersThan(const Layout& layout, const ElementId& id) {
   for (std::size_t i = 0; i < layout.solid.size(); ++i) {
     const Fixture& fixture = layout.fixtures[static_cast<std::size_t>(layout.solid[i])].fixture;
     if (fixture.id == id) continue;
-    others.outlines.push_back(layout.solid_outlines[i]);
+    others.outlines.emplace_back(layout.solid_outlines[i], layout.solid_boxes[i]);
     others.ids.push_back(fixture.id);
   }
   return others;

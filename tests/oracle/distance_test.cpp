@@ -162,7 +162,7 @@ TEST(ClearAheadAgainstGeos, StripIsFreeUpToThereAndNoFurther) {
       return std::none_of(blocks.begin(), blocks.end(),
                           [&](const Shape& b) { return b->intersects(shape.get()); });
     };
-    const Ahead found = clearAhead(front, ahead, room, obstacles);
+    const Ahead found = clearAhead(front, ahead, room, {obstacles.begin(), obstacles.end()});
     const double d = found.distance.inches();
     const double slightly = 1e-5;
     if (d > kDeep + slightly) {

@@ -43,7 +43,7 @@ Zone before(const PlacedFixture& f, bool from_left, Length wide, Length deep) {
 
 Measurement floorFromControl(const CheckInput& in, const PlacedFixture& f) {
   const std::optional<Hand> control = controlSide(in.layout, f);
-  const Obstacles others = obstaclesWhere(in.layout, [&](const PlacedFixture& o) { return &o != &f; });
+  const Obstacles& others = thingsAround(in, f);
   std::optional<std::pair<Zone, Room>> best;
   for (const Hand side : {Hand::left, Hand::right}) {
     if (control && *control != side) continue;

@@ -2,9 +2,23 @@
 
 namespace elbowroom::checks {
 
+namespace {
+
+void name(Ahead& found, const Obstacles& obstacles) {
+  if (found.hit >= 0) found.hit = obstacles.fixture[static_cast<std::size_t>(found.hit)];
+}
+
+}  // namespace
+
 Ahead aheadOf(Segment front, Direction ahead, const Layout& layout, const Obstacles& obstacles) {
   Ahead found = clearAhead(front, ahead, layout.room, obstacles.outlines);
-  if (found.hit >= 0) found.hit = obstacles.fixture[static_cast<std::size_t>(found.hit)];
+  name(found, obstacles);
+  return found;
+}
+
+AheadBoth aheadOfBoth(Segment front, Direction ahead, const Layout& layout, const Obstacles& obstacles) {
+  AheadBoth found = clearAheadBoth(front, ahead, layout.room, obstacles.outlines);
+  name(found.all, obstacles);
   return found;
 }
 

@@ -71,14 +71,14 @@ Measurement stretch(const CheckInput& in, const PlacedFixture& bath) {
   const bool from_left = *control == Hand::left;
   const Length rest = std::max(Length{}, bath.fixture.width - sizeOf(in, 0));
   const Zone zone = before(bath, from_left ? Length{} : rest, from_left ? rest : Length{}, limitOf(in));
-  const Obstacles others = obstaclesWhere(in.layout, [&](const PlacedFixture& o) { return &o != &bath; });
+  const Obstacles& others = thingsAround(in, bath);
   return measuredIn(in.layout, zone, roomFor(in.layout, others, zone), bath.fixture.id);
 }
 
 // The best stretch begins at an end of the bath or where something that stands before it ends.
 Measurement anyStretch(const CheckInput& in, const PlacedFixture& bath) {
   const Length rest = std::max(Length{}, bath.fixture.width - sizeOf(in, 0));
-  const Obstacles others = obstaclesWhere(in.layout, [&](const PlacedFixture& o) { return &o != &bath; });
+  const Obstacles& others = thingsAround(in, bath);
   std::vector<Length> starts{Length{}, rest};
   const auto add = [&](const Outline& ring) {
     for (const Point& p : ring) {
@@ -87,7 +87,7 @@ Measurement anyStretch(const CheckInput& in, const PlacedFixture& bath) {
         if (start > Length{} && start < rest) starts.push_back(start);
     }
   };
-  for (const Outline& ring : others.outlines) add(ring);
+  for (const BoxedOutline& ring : others.outlines) add(*ring.outline);
   add(in.layout.room);
   std::optional<std::pair<Zone, Room>> best;
   for (const Length start : starts) {

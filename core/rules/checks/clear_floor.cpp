@@ -1,6 +1,7 @@
 #include "core/rules/checks/clear_floor.h"
 
 #include <algorithm>
+#include <deque>
 
 #include "core/geometry/confinement.h"
 #include "core/rules/check.h"
@@ -20,11 +21,11 @@ std::vector<Length> startsFor(const Layout& layout, const Obstacles& obstacles, 
     for (const Length start : {offset, offset - width})
       if (start > least && start < most) starts.push_back(start);
   };
-  for (const Outline& ring : obstacles.outlines) {
-    if (ring.size() <= 8)
-      for (const Point& p : ring) add(p);
+  for (const BoxedOutline& ring : obstacles.outlines) {
+    if (ring.outline->size() <= 8)
+      for (const Point& p : *ring.outline) add(p);
     else
-      for (const Point& p : {boundsOf(ring).low, boundsOf(ring).high}) add(p);
+      for (const Point& p : {ring.box.low, ring.box.high}) add(p);
   }
   for (const Point& p : layout.room) add(p);
   return starts;
@@ -38,16 +39,16 @@ struct Stand {
 // The best place for `width` by `deep` before the line through `at`, which lies within the width.
 Stand bestStand(const Layout& layout, const Obstacles& obstacles, Point at, Direction left, Direction out,
                 Length width, Length deep) {
-  const auto standAt = [&](Length right_reach) {
-    Zone zone{at, left, out, width - right_reach, right_reach, deep};
-    Room room = roomFor(layout, obstacles, zone);
-    return Stand{zone, std::move(room)};
+  const auto zoneAt = [&](Length right_reach) {
+    return Zone{at, left, out, width - right_reach, right_reach, deep};
   };
+  const RoomBeside beside = roomBeside(layout, obstacles, zoneAt({}));
   std::optional<Stand> best;
   const Direction right = left.opposite();
   for (const Length start : startsFor(layout, obstacles, at, right, -width, Length{}, width)) {
-    Stand stand = standAt(start + width);
-    if (!best || stand.room.lacks() < best->room.lacks()) best = std::move(stand);
+    const Zone zone = zoneAt(start + width);
+    const Room room = roomFor(layout, obstacles, zone, beside);
+    if (!best || room.lacks() < best->room.lacks()) best = {zone, room};
     if (best->room.lacks() <= Length{}) break;  // the middle is tried first
   }
   return *best;
@@ -70,14 +71,7 @@ void widenInAlcove(const CheckInput& in, const Stand& stand, Length deep_alcove,
       {Place::Kind::line, {zone.corner(zone.to_left, zone.deep), zone.corner(-zone.to_right, zone.deep)}}};
 }
 
-std::int64_t indexOf(const Layout& layout, const PlacedFixture& f) { return &f - layout.fixtures.data(); }
-
-// All solid things but this one; what they block where knee and toe space counts.
-const Obstacles& thingsAround(const CheckInput& in, const PlacedFixture& f) {
-  return in.memo.once("things around", {indexOf(in.layout, f)}, [&] {
-    return obstaclesWhere(in.layout, [&](const PlacedFixture& o) { return &o != &f; });
-  });
-}
+// What they block where knee and toe space counts.
 const Obstacles& blocksAround(const CheckInput& in, const PlacedFixture& f) {
   return in.memo.once("blocks around", {indexOf(in.layout, f)}, [&] {
     return blocksWhere(in.layout, [&](const PlacedFixture& o) { return &o != &f; });
@@ -175,9 +169,12 @@ std::vector<Measurement> toiletFrontStrips(const CheckInput& in) {
   for (const PlacedFixture& f : in.layout.fixtures) {
     if (!counts(f) || f.fixture.kind != FixtureKind::toilet) continue;
     Obstacles others = thingsAround(in, f);
+    std::deque<Outline> cut;
     for (std::size_t k = 0; k < others.outlines.size() && sizeOf(in, 3) > Length{}; ++k) {
       const PlacedFixture& o = in.layout.fixtures[static_cast<std::size_t>(others.fixture[k])];
-      if (isBasin(o)) others.outlines[k] = behindFront(o, o.wall == f.wall ? sizeOf(in, 4) : sizeOf(in, 3));
+      if (!isBasin(o)) continue;
+      cut.push_back(behindFront(o, o.wall == f.wall ? sizeOf(in, 4) : sizeOf(in, 3)));
+      others.outlines[k] = cut.back();
     }
     std::optional<std::pair<Zone, Room>> best;
     for (const auto& [left, right] : {std::pair{0, 1}, {1, 0}}) {

@@ -44,6 +44,21 @@ ElementId idOf(const Layout& layout, const Ahead& found) {
   return layout.fixtures[static_cast<std::size_t>(found.hit)].fixture.id;
 }
 
+std::int64_t indexOf(const Layout& layout, const PlacedFixture& f) { return &f - layout.fixtures.data(); }
+
+const Obstacles& thingsAround(const CheckInput& in, const PlacedFixture& f) {
+  return in.memo.once("things around", {indexOf(in.layout, f)}, [&] {
+    return obstaclesWhere(in.layout, [&](const PlacedFixture& o) { return &o != &f; });
+  });
+}
+
+const SideWalls& sideWalls(const CheckInput& in, const PlacedFixture& f) {
+  return in.memo.once("side walls", {indexOf(in.layout, f)}, [&] {
+    const Segment line = centreline(f);
+    return SideWalls{aheadOf(line, leftOf(f), in.layout, {}), aheadOf(line, rightOf(f), in.layout, {})};
+  });
+}
+
 std::vector<Place> across(const Circle& c) {
   const Vector reach{c.radius, Length{}};
   return {lineFrom(c.center - reach, c.center + reach)};

@@ -56,6 +56,16 @@ std::vector<Measurement> eachOnWall(const CheckInput& in, Wanted wanted, Make ma
 // for its blocking.
 void askBacked(Measurement&, const Wall& wall, const ElementId& thing, const Facts& facts, Pull);
 
+// All solid things but this fixture.
+const Obstacles& thingsAround(const CheckInput&, const PlacedFixture&);
+// From the centreline of a fixture to the walls at both sides, over its whole depth, whatever stands between.
+struct SideWalls {
+  Ahead left, right;
+};
+const SideWalls& sideWalls(const CheckInput&, const PlacedFixture&);
+// Index into Layout::fixtures; precondition: it is one of them.
+std::int64_t indexOf(const Layout&, const PlacedFixture&);
+
 std::vector<Place> across(const Circle&);  // a measured diameter
 // The strip before `front` between the two distances straight ahead.
 Place stripBetween(Segment front, Direction ahead, Length near, Length far);

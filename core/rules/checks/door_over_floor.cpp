@@ -10,19 +10,18 @@ namespace elbowroom::checks {
 namespace {
 using namespace literals;
 
-Outline toiletSpace(const Layout& layout, const PlacedFixture& f) {
-  const Length left = aheadOf(centreline(f), leftOf(f), layout, {}).distance;
-  const Length right = aheadOf(centreline(f), rightOf(f), layout, {}).distance;
+Outline toiletSpace(const CheckInput& in, const PlacedFixture& f) {
+  const Length left = sideWalls(in, f).left.distance, right = sideWalls(in, f).right.distance;
   const Length near = std::min(std::min(left, right), 60_in);
   Zone zone{f.back_center, leftOf(f), f.facing, near, 60_in - near, 56_in};
   if (right < left) std::swap(zone.to_left, zone.to_right);
   return zone.outline();
 }
 
-std::optional<Outline> clearFloorOf(const Layout& layout, const PlacedFixture& f) {
+std::optional<Outline> clearFloorOf(const CheckInput& in, const PlacedFixture& f) {
   if (!counts(f)) return std::nullopt;
   const Length half = f.fixture.width / 2;
-  if (f.fixture.kind == FixtureKind::toilet) return toiletSpace(layout, f);
+  if (f.fixture.kind == FixtureKind::toilet) return toiletSpace(in, f);
   if (isBasin(f)) {
     const Point back = f.front_center - countedUnder(f) * f.facing;
     return Zone{back, leftOf(f), f.facing, 15_in, 15_in, 48_in}.outline();
@@ -38,7 +37,7 @@ std::vector<Measurement> doorsOverClearFloor(const CheckInput& in) {
   if (in.layout.room.empty()) return found;
   std::vector<std::pair<ElementId, Outline>> floors;
   for (const PlacedFixture& f : in.layout.fixtures)
-    if (auto outline = clearFloorOf(in.layout, f)) floors.emplace_back(f.fixture.id, std::move(*outline));
+    if (auto outline = clearFloorOf(in, f)) floors.emplace_back(f.fixture.id, std::move(*outline));
   if (floors.empty()) return found;
   for (std::size_t i = 0; i < in.layout.openings.size(); ++i) {
     const PlacedOpening& o = in.layout.openings[i];

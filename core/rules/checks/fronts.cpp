@@ -30,8 +30,8 @@ struct Stretch {
 
 // The stretch of this width along the front from which one can go furthest straight ahead. The best one
 // begins or ends at an end of the front or where an obstacle or a corner of the room begins or ends.
-Stretch clearestStretch(const Layout& layout, const PlacedFixture& f, Length width) {
-  const Obstacles others = obstaclesWhere(layout, [&](const PlacedFixture& o) { return &o != &f; });
+Stretch clearestStretch(const CheckInput& in, const PlacedFixture& f, Length width) {
+  const Obstacles& others = thingsAround(in, f);
   const Direction along = Direction::between(f.front.a, f.front.b);
   const Length whole = distance(f.front.a, f.front.b);
   const Length room_to_slide = whole - width;
@@ -45,19 +45,19 @@ Stretch clearestStretch(const Layout& layout, const PlacedFixture& f, Length wid
           if (start > Length{} && start < room_to_slide) starts.push_back(start);
       }
     };
-    for (const Outline& ring : others.outlines)
-      if (ring.size() <= 8)
-        add(ring);
+    for (const BoxedOutline& ring : others.outlines)
+      if (ring.outline->size() <= 8)
+        add(*ring.outline);
       else
-        add({boundsOf(ring).low, boundsOf(ring).high});  // a bowl's curve: its ends decide
-    add(layout.room);
+        add({ring.box.low, ring.box.high});  // a bowl's curve: its ends decide
+    add(in.layout.room);
   }
   std::sort(starts.begin(), starts.end());
   starts.erase(std::unique(starts.begin(), starts.end()), starts.end());
   std::optional<Stretch> best;
   for (const Length start : starts) {
     const Segment part{f.front.a + start * along, f.front.a + std::min(start + width, whole) * along};
-    const Ahead ahead = aheadOf(part, f.facing, layout, others);
+    const Ahead ahead = aheadOf(part, f.facing, in.layout, others);
     if (!best || ahead.distance > best->ahead.distance) best = Stretch{part, ahead};
   }
   return *best;
@@ -72,7 +72,7 @@ std::vector<Measurement> stretchFronts(const CheckInput& in, Wanted wanted, Leng
     if (!counts(f) || !wanted(f) || in.layout.room.empty()) continue;
     Stretch best{f.front, in.around[i].front};
     const bool partly = best.ahead.distance < limit && f.fixture.width > width;
-    if (partly) best = clearestStretch(in.layout, f, width);
+    if (partly) best = clearestStretch(in, f, width);
     found.push_back({.subjects = {f.fixture.id, idOf(in.layout, best.ahead)},
                      .measured = best.ahead.distance,
                      .places = placesOf(best.front, f.facing, best.ahead, limit),
@@ -100,8 +100,7 @@ std::vector<Measurement> toiletWideFronts(const CheckInput& in) {
   for (const PlacedFixture& f : in.layout.fixtures) {
     if (!counts(f) || !isToilet(f) || in.layout.room.empty()) continue;
     const Segment wide{f.front_center + 15_in * leftOf(f), f.front_center + 15_in * rightOf(f)};
-    const Obstacles others = obstaclesWhere(in.layout, [&](const PlacedFixture& o) { return &o != &f; });
-    const Ahead ahead = aheadOf(wide, f.facing, in.layout, others);
+    const Ahead ahead = aheadOf(wide, f.facing, in.layout, thingsAround(in, f));
     found.push_back({.subjects = {f.fixture.id, idOf(in.layout, ahead)},
                      .measured = ahead.distance,
                      .places = placesOf(wide, f.facing, ahead, limitOf(in))});

@@ -49,8 +49,7 @@ std::vector<Measurement> toiletSideWalls(const CheckInput& in) {
   for (const PlacedFixture& f : in.layout.fixtures) {
     if (!counts(f) || f.fixture.kind != FixtureKind::toilet || in.layout.room.empty()) continue;
     const Segment line = centreline(f);
-    const Ahead left = aheadOf(line, leftOf(f), in.layout, {});
-    const Ahead right = aheadOf(line, rightOf(f), in.layout, {});
+    const auto& [left, right] = sideWalls(in, f);
     const bool left_nearer = left.distance <= right.distance;
     const Ahead& near = left_nearer ? left : right;
     found.push_back({.subjects = {f.fixture.id, idOf(in.layout, near)},

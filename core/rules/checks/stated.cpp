@@ -112,9 +112,8 @@ std::vector<Measurement> flushOnOpenSide(const CheckInput& in) {
   return ofFixtures(in, "flush_side", isToiletOnly, [&](const PlacedFixture& f) -> std::optional<bool> {
     const auto side = wordOf(f.fixture.facts, "flush_side");
     if (!side) return std::nullopt;
-    const Length left = aheadOf(centreline(f), leftOf(f), in.layout, {}).distance;
-    const Length right = aheadOf(centreline(f), rightOf(f), in.layout, {}).distance;
-    return *side == "top" || (*side == "left") == (left > right);
+    const auto& [left, right] = sideWalls(in, f);
+    return *side == "top" || (*side == "left") == (left.distance > right.distance);
   });
 }
 

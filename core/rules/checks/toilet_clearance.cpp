@@ -27,9 +27,8 @@ struct Frame {
   }
 };
 
-Frame frameOf(const Layout& layout, const PlacedFixture& wc) {
-  const Segment line = centreline(wc);
-  const Ahead left = aheadOf(line, leftOf(wc), layout, {}), right = aheadOf(line, rightOf(wc), layout, {});
+Frame frameOf(const CheckInput& in, const PlacedFixture& wc) {
+  const auto& [left, right] = sideWalls(in, wc);
   const bool side_left = left.distance <= right.distance;
   return {wc.back_center, side_left ? rightOf(wc) : leftOf(wc), wc.facing,
           side_left ? left.distance : right.distance};
@@ -56,14 +55,16 @@ struct Space {
   bool fits() const { return widthLacks() < kMetTolerance && depthLacks() < kMetTolerance; }
 };
 
-Space spaceOf(const Layout& layout, const PlacedFixture& wc, const Frame& frame, const Obstacles& obstacles,
+Space spaceOf(const CheckInput& in, const PlacedFixture& wc, const Frame& frame, const Obstacles& obstacles,
               Length asked_width, Length depth) {
+  const Layout& layout = in.layout;
   // Lines that would leave the room are cut at its walls, so that a room too small one way is judged that
   // way.
   const Segment back{wc.left_side.a, wc.right_side.a};
   const Length room_depth = aheadOf(back, frame.out, layout, {}).distance;
   const Segment line{frame.at(frame.to_side, Length{}), frame.at(frame.to_side, std::min(depth, room_depth))};
-  const Length room_width = aheadOf(centreline(wc), frame.away, layout, {}).distance + frame.to_side;
+  const auto& [left, right] = sideWalls(in, wc);
+  const Length room_width = left.distance + right.distance;
   const Segment rear{frame.at(Length{}, Length{}), frame.at(std::min(asked_width, room_width), Length{})};
   Space s{aheadOf(line, frame.away.opposite(), layout, obstacles),
           aheadOf(line, frame.away, layout, obstacles),
@@ -75,15 +76,16 @@ Space spaceOf(const Layout& layout, const PlacedFixture& wc, const Frame& frame,
   return s;
 }
 
-Measurement clearanceOf(const Layout& layout, const PlacedFixture& wc, const Asked& asked) {
-  const Frame frame = frameOf(layout, wc);
-  const Obstacles all = obstaclesWhere(layout, [&](const PlacedFixture& o) { return &o != &wc; });
+Measurement clearanceOf(const CheckInput& in, const PlacedFixture& wc, const Asked& asked) {
+  const Layout& layout = in.layout;
+  const Frame frame = frameOf(in, wc);
+  const Obstacles& all = thingsAround(in, wc);
   const Obstacles but_basin = obstaclesWhere(
       layout, [&](const PlacedFixture& o) { return &o != &wc && !allowedBeside(o, wc, frame, asked); });
-  Space s = spaceOf(layout, wc, frame, all, asked.width, asked.depth);
+  Space s = spaceOf(in, wc, frame, all, asked.width, asked.depth);
   std::string detail;
   if (!s.fits() && all.outlines.size() != but_basin.outlines.size()) {
-    s = spaceOf(layout, wc, frame, but_basin, asked.width, asked.depth_beside_basin);
+    s = spaceOf(in, wc, frame, but_basin, asked.width, asked.depth_beside_basin);
     detail = "basin-beside-toilet";
   }
   // Something in a corner of the space is out of it once either dimension is free: name the one that lacks
@@ -118,7 +120,7 @@ std::vector<Measurement> toiletClearances(const CheckInput& in) {
   if (in.layout.room.empty()) return found;
   const Asked asked{limitOf(in), sizeOf(in, 0), sizeOf(in, 1), sizeOf(in, 2), sizeOf(in, 3)};
   for (const PlacedFixture& f : in.layout.fixtures)
-    if (counts(f) && f.fixture.kind == FixtureKind::toilet) found.push_back(clearanceOf(in.layout, f, asked));
+    if (counts(f) && f.fixture.kind == FixtureKind::toilet) found.push_back(clearanceOf(in, f, asked));
   return found;
 }
 

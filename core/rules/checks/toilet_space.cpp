@@ -66,7 +66,7 @@ Measurement eitherSide(const CheckInput& in, const PlacedFixture& wc) {
     (left_near ? asked.to_right : asked.to_left) = wide - near;
     return std::pair{asked, roomFor(in.layout, obstacles, asked)};
   };
-  const Obstacles all = obstaclesWhere(in.layout, [&](const PlacedFixture& o) { return &o != &wc; });
+  const Obstacles& all = thingsAround(in, wc);
   auto [zone, room] = clearWith(all);
   std::string detail;
   if (room.lacks() > Length{} && wide - room.side_lacks >= sizeOf(in, 4) - kMetTolerance) {
@@ -93,8 +93,7 @@ Measurement eitherSide(const CheckInput& in, const PlacedFixture& wc) {
 // In the corner of the rear wall and the nearer side wall.
 Measurement circulation(const CheckInput& in, const PlacedFixture& wc) {
   const Length wide = sizeOf(in, 0), allowed = sizeOf(in, 1), deep = limitOf(in);
-  const Length left = aheadOf(centreline(wc), leftOf(wc), in.layout, {}).distance;
-  const Length right = aheadOf(centreline(wc), rightOf(wc), in.layout, {}).distance;
+  const Length left = sideWalls(in, wc).left.distance, right = sideWalls(in, wc).right.distance;
   const Length near = std::min(std::min(left, right), wide);
   Zone zone{wc.back_center, leftOf(wc), wc.facing, near, wide - near, deep};
   if (right < left) std::swap(zone.to_left, zone.to_right);
@@ -138,7 +137,7 @@ std::vector<Measurement> toiletNearEdges(const CheckInput& in) {
 
 std::vector<Measurement> toiletFarEdges(const CheckInput& in) {
   return perToilet(in, [&](const PlacedFixture& f, const Around&) {
-    const Obstacles others = obstaclesWhere(in.layout, [&](const PlacedFixture& o) { return &o != &f; });
+    const Obstacles& others = thingsAround(in, f);
     const Length deep = std::min(sizeOf(in, 0), f.fixture.depth);
     const Segment line{f.front_center - deep * f.facing, f.front_center};
     const Around around{aheadOf(line, leftOf(f), in.layout, others), aheadOf(line, rightOf(f), in.layout, others),
@@ -164,8 +163,7 @@ std::vector<Measurement> toiletCirculation(const CheckInput& in) {
 std::vector<Measurement> compartmentWidths(const CheckInput& in) {
   if (!isCompartment(in)) return {};
   return perToilet(in, [&](const PlacedFixture& f, const Around&) {
-    const Ahead left = aheadOf(centreline(f), leftOf(f), in.layout, {});
-    const Ahead right = aheadOf(centreline(f), rightOf(f), in.layout, {});
+    const auto& [left, right] = sideWalls(in, f);
     return Measurement{.subjects = {f.fixture.id},
                        .measured = left.distance + right.distance,
                        .places = {lineFrom(f.center + left.distance * leftOf(f),

@@ -26,28 +26,29 @@ Length Room::lacks() const {
   return std::min(side_lacks, deep_lacks);
 }
 
-Room roomFor(const Layout& layout, const Obstacles& obstacles, const Zone& zone) {
-  // Lines that would leave the room are cut at its walls, so that a room too small one way is judged that way.
-  const auto across = [&](Length deep) { return Segment{zone.at, zone.corner({}, deep)}; };
-  const auto along = [&](Length left, Length right) {
-    return Segment{zone.corner(std::min(left, zone.to_left), {}),
-                   zone.corner(-std::min(right, zone.to_right), {})};
-  };
+RoomBeside roomBeside(const Layout& layout, const Obstacles& obstacles, const Zone& zone) {
+  // Lines that would leave the room are cut at its walls, so that a room too small one way is judged that
+  // way.
   const Length just = Length::nanometres(1'000'000);
   const Length room_deep =
       aheadOf({zone.corner(just, {}), zone.corner(-just, {})}, zone.out, layout, {}).distance;
-  const Segment line = across(std::min(zone.deep, room_deep));
-  const Length room_left = aheadOf(line, zone.left, layout, {}).distance;
-  const Length room_right = aheadOf(line, zone.left.opposite(), layout, {}).distance;
-  Room room{aheadOf(line, zone.left, layout, obstacles),
-            aheadOf(line, zone.left.opposite(), layout, obstacles),
-            aheadOf(along(room_left, room_right), zone.out, layout, obstacles),
-            {},
-            {}};
+  const Segment line{zone.at, zone.corner({}, std::min(zone.deep, room_deep))};
+  return {aheadOfBoth(line, zone.left, layout, obstacles),
+          aheadOfBoth(line, zone.left.opposite(), layout, obstacles)};
+}
+
+Room roomFor(const Layout& layout, const Obstacles& obstacles, const Zone& zone, const RoomBeside& beside) {
+  const Segment along{zone.corner(std::min(beside.left.room.distance, zone.to_left), {}),
+                      zone.corner(-std::min(beside.right.room.distance, zone.to_right), {})};
+  Room room{beside.left.all, beside.right.all, aheadOf(along, zone.out, layout, obstacles), {}, {}};
   room.side_lacks =
       missing(zone.to_left, room.left.distance) + missing(zone.to_right, room.right.distance);
   room.deep_lacks = missing(zone.deep, room.deep.distance);
   return room;
+}
+
+Room roomFor(const Layout& layout, const Obstacles& obstacles, const Zone& zone) {
+  return roomFor(layout, obstacles, zone, roomBeside(layout, obstacles, zone));
 }
 
 Measurement measuredIn(const Layout& layout, const Zone& zone, const Room& room, const ElementId& subject) {

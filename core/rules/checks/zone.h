@@ -24,6 +24,13 @@ struct Room {
 };
 Room roomFor(const Layout&, const Obstacles&, const Zone&);
 
+// What does not change when the rectangle slides along its line.
+struct RoomBeside {
+  AheadBoth left, right;  // over the depth (or what the room has of it)
+};
+RoomBeside roomBeside(const Layout&, const Obstacles&, const Zone&);
+Room roomFor(const Layout&, const Obstacles&, const Zone&, const RoomBeside&);
+
 // The figure that decides: what lacks less when something stands in the rectangle, what has less to spare when
 // all of it is there. Its own limit, places (the missing strip too) and what stands in the way as second subject.
 Measurement measuredIn(const Layout&, const Zone&, const Room&, const ElementId& subject);
@@ -35,7 +42,7 @@ Obstacles blocksWhere(const Layout& layout, Keep keep) {
   for (const int i : layout.solid) {
     const PlacedFixture& f = layout.fixtures[static_cast<std::size_t>(i)];
     if (f.floor_block.empty() || !keep(f)) continue;
-    found.outlines.push_back(f.floor_block);
+    found.outlines.emplace_back(f.floor_block);
     found.fixture.push_back(i);
   }
   return found;
