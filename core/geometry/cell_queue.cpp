@@ -22,31 +22,13 @@ CellQueue::CellQueue(const Kernel& kernel) : kernel_(kernel), grid_(kernel.grid(
   if (s_.squared.size() < kernel.edges.size()) s_.squared.resize(kernel.edges.size());
 }
 
-void CellQueue::countCovers() {
-  const auto columns = static_cast<std::size_t>(grid_.columns());
-  // Ring 0 covers what lies outside it.
-  s_.covers.assign(columns * static_cast<std::size_t>(grid_.rows()), 1);
-  for (std::size_t r = 0; r < kernel_.rings.size(); ++r) {
-    const Ring& ring = kernel_.rings[r];
-    if (ring.first == ring.last) continue;
-    const EdgeGrid::Part part = grid_.middlesIn(ring.low, ring.high);
-    for (int row = part.bottom; row <= part.top; ++row)
-      for (int column = part.left; column <= part.right; ++column)
-        if (kernel_.inside(ring, grid_.middleOf(column, row)))
-          s_.covers[static_cast<std::size_t>(row) * columns + static_cast<std::size_t>(column)] +=
-              r == 0 ? -1 : 1;
-  }
-}
-
 const Look& CellQueue::lookAtStart(int column, int row) {
-  const EdgeGrid::Near near = grid_.nearest(kernel_, column, row);
-  const int covers = s_.covers[static_cast<std::size_t>(row) * static_cast<std::size_t>(grid_.columns()) +
-                               static_cast<std::size_t>(column)];
+  const EdgeGrid::Start& start = grid_.startAt(column, row);
   looked_ = {};
-  looked_.look = {grid_.middleOf(column, row), grid_.half(), covers ? -near.distance : near.distance,
-                  near.edge};
-  looked_.nearest = near.distance;
-  looked_.covers = covers;
+  looked_.look = {grid_.middleOf(column, row), grid_.half(), start.covers ? -start.distance : start.distance,
+                  start.edge};
+  looked_.nearest = start.distance;
+  looked_.covers = start.covers;
   return looked_.look;
 }
 

@@ -40,7 +40,6 @@ class CellQueue {
   // The squares every search starts from: four across the room's box, more where there is much.
   template <class Visit>
   void coverRoom(Visit visit) {
-    countCovers();
     for (int row = 0; row < grid_.rows(); ++row)
       for (int column = 0; column < grid_.columns(); ++column) visit(lookAtStart(column, row));
   }
@@ -73,10 +72,8 @@ class CellQueue {
     std::vector<std::uint32_t> arena;
     std::vector<double> squared;
     std::vector<Cell> heap;
-    std::vector<int> covers;
   };
   static Scratch& scratch();
-  void countCovers();
   const Look& lookAtStart(int column, int row);
   bool look(Vec at, double half, std::uint32_t first, std::uint32_t count);
   bool list(Cell& cell);

@@ -130,14 +130,16 @@ constexpr double kProofHalf = 16;  // in larger squares the limits at the middle
 class LargestSearch {
  public:
   explicit LargestSearch(const Kernel& kernel) : kernel_(kernel), squares_(kernel) {}
-  // Only circles that hold all of these places and are larger than `than`.
-  LargestSearch(const Kernel& kernel, std::vector<Vec> held, double than)
-      : kernel_(kernel), squares_(kernel), held_(std::move(held)), best_(than) {}
+  // Only circles that hold all of these places and are larger than `than`; none is larger than `most`.
+  LargestSearch(const Kernel& kernel, std::vector<Vec> held, double than, double most)
+      : kernel_(kernel), squares_(kernel), held_(std::move(held)), best_(than), most_(most) {}
 
   Circle run() {
+    if (most_ <= enough()) return {};
     const auto visit = [this](const Look& look) {
       offer(look.at, look.f);
-      const double bound = squares_.most(look);
+      if (!mayHold(look, most_)) return;
+      const double bound = std::min(most_, squares_.most(look));
       if (bound > enough() && mayHold(look, bound)) squares_.push(bound);
     };
     squares_.coverRoom(visit);
@@ -192,7 +194,7 @@ class LargestSearch {
     // Worth a climb where something higher may be that is not known.
     const double step = norm(rise.step);
     if (cell.look.f <= 0 || step > 2 * half || rise.value + step * step * bendOf(rise) <= enough() ||
-        covered(at + rise.step, 0))
+        covered(at + rise.step, 0) || !holds(at + rise.step, rise.value + step * step * bendOf(rise)))
       return false;
     cell.mark = climb(at, cell.look.f);
     return covered(at, half);
@@ -238,6 +240,7 @@ class LargestSearch {
   CellQueue squares_;
   std::vector<Vec> held_;
   double best_ = 0;
+  double most_ = kInfinity;
   bool found_ = false;
   Vec best_at_;
   std::vector<Summit> summits_;
@@ -351,7 +354,10 @@ Circle searchLargestCircle(const Kernel& kernel) {
 }
 
 Circle searchLargestCircleHolding(const Kernel& kernel, Vec p, Vec q, double than) {
-  return kernel.has_floor ? LargestSearch(kernel, {p, q}, than).run() : Circle{};
+  if (!kernel.has_floor) return {};
+  // Before the search: two at a time would share their queue.
+  const double most = kernel.largest().radius.inches() + kLargestTolerance;
+  return LargestSearch(kernel, {p, q}, than, most).run();
 }
 
 std::optional<Circle> searchNearestCircle(const Kernel& kernel, double radius, Vec near) {

@@ -32,6 +32,22 @@ EdgeGrid::EdgeGrid(const Kernel& kernel) {
   for (std::size_t s = first_.size() - 1; s > 0; --s) first_[s] = first_[s - 1];
   for (std::uint32_t i = 0; i < kernel.edges.size(); ++i)
     squaresOf(kernel.edges[i].a, kernel.edges[i].d, [&](std::size_t s) { listed_[first_[s + 1]++] = i; });
+  setStarts(kernel);
+}
+
+void EdgeGrid::setStarts(const Kernel& kernel) {
+  starts_.resize(first_.size() - 1);
+  for (int row = 0; row < rows_; ++row)
+    for (int column = 0; column < columns_; ++column) setNearest(kernel, column, row);
+  for (std::size_t r = 0; r < kernel.rings.size(); ++r) {
+    const Ring& ring = kernel.rings[r];
+    if (ring.first == ring.last) continue;
+    const Part part = middlesIn(ring.low, ring.high);
+    for (int row = part.bottom; row <= part.top; ++row)
+      for (int column = part.left; column <= part.right; ++column)
+        if (kernel.inside(ring, middleOf(column, row)))
+          starts_[squareAt(column, row)].covers += r == 0 ? -1 : 1;
+  }
 }
 
 int EdgeGrid::columnOf(double x) const {
@@ -66,19 +82,17 @@ void EdgeGrid::squaresOf(Vec a, Vec d, Use use) const {
       from = std::max(from, columnOf(std::min(x0, x1) - kHair));
       to = std::min(to, columnOf(std::max(x0, x1) + kHair));
     }
-    const std::size_t at = static_cast<std::size_t>(row) * static_cast<std::size_t>(columns_);
-    for (int column = from; column <= to; ++column) use(at + static_cast<std::size_t>(column));
+    for (int column = from; column <= to; ++column) use(squareAt(column, row));
   }
 }
 
-EdgeGrid::Near EdgeGrid::nearest(const Kernel& kernel, int column, int row) const {
+void EdgeGrid::setNearest(const Kernel& kernel, int column, int row) {
   const Vec at = middleOf(column, row);
   double least = std::numeric_limits<double>::infinity();
   int edge = -1;
   const auto look = [&](int c, int r) {
     if (c < 0 || c >= columns_ || r < 0 || r >= rows_) return;
-    const std::size_t s =
-        static_cast<std::size_t>(r) * static_cast<std::size_t>(columns_) + static_cast<std::size_t>(c);
+    const std::size_t s = squareAt(c, r);
     for (std::uint32_t k = first_[s]; k < first_[s + 1]; ++k) {
       const double squared = kernel.edges[listed_[k]].distanceSquared(at);
       if (squared < least) least = squared, edge = static_cast<int>(listed_[k]);
@@ -93,7 +107,9 @@ EdgeGrid::Near EdgeGrid::nearest(const Kernel& kernel, int column, int row) cons
     for (int c = column - k; c <= column + k; ++c) look(c, row - k), look(c, row + k);
     for (int r = row - k + 1; r <= row + k - 1; ++r) look(column - k, r), look(column + k, r);
   }
-  return {std::sqrt(least), edge};
+  Start& start = starts_[squareAt(column, row)];
+  start.distance = std::sqrt(least);
+  start.edge = edge;
 }
 
 void EdgeGrid::within(const Kernel& kernel, Vec at, double reach, std::vector<std::uint32_t>& found) const {
@@ -112,8 +128,7 @@ void EdgeGrid::within(const Kernel& kernel, Vec at, double reach, std::vector<st
   const int bottom = rowOf(at.y - reach), top = rowOf(at.y + reach);
   for (int r = bottom; r <= top; ++r)
     for (int c = left; c <= right; ++c) {
-      const std::size_t s =
-          static_cast<std::size_t>(r) * static_cast<std::size_t>(columns_) + static_cast<std::size_t>(c);
+      const std::size_t s = squareAt(c, r);
       for (std::uint32_t k = first_[s]; k < first_[s + 1]; ++k)
         if (kernel.edges[listed_[k]].distanceSquared(at) <= squared) found.push_back(listed_[k]);
     }

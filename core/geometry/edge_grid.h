@@ -22,22 +22,29 @@ class EdgeGrid {
   double half() const { return side_ / 2; }  // of a square's side
   kernel::Vec middleOf(int column, int row) const;
 
-  struct Near {
-    double distance;
-    int edge;
+  // What every search of circles starts from: the nearest edge to the middle of a square, and how many
+  // outlines cover the middle (the room covers what lies outside it).
+  struct Start {
+    double distance = 0;
+    int edge = -1;
+    int covers = 1;
   };
-  // The nearest edge to the middle of a square.
-  Near nearest(const Kernel& kernel, int column, int row) const;
+  const Start& startAt(int column, int row) const { return starts_[squareAt(column, row)]; }
   // Adds the edges within `reach` of a place to the list, each once, in order.
   void within(const Kernel& kernel, kernel::Vec at, double reach, std::vector<std::uint32_t>& found) const;
 
+ private:
   // Squares whose middle lies between two corners.
   struct Part {
     int left, right, bottom, top;  // both included; empty when left > right or bottom > top
   };
   Part middlesIn(kernel::Vec low, kernel::Vec high) const;
-
- private:
+  std::size_t squareAt(int column, int row) const {
+    return static_cast<std::size_t>(row) * static_cast<std::size_t>(columns_) +
+           static_cast<std::size_t>(column);
+  }
+  void setStarts(const Kernel& kernel);
+  void setNearest(const Kernel& kernel, int column, int row);
   int columnOf(double x) const;
   int rowOf(double y) const;
   template <class Use>
@@ -46,6 +53,7 @@ class EdgeGrid {
   kernel::Vec start_;
   double side_ = 1;
   int columns_ = 1, rows_ = 1;
+  std::vector<Start> starts_;
   std::vector<std::uint32_t> first_, listed_;  // of each square, and the end: into listed_
 };
 

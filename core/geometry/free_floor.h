@@ -77,6 +77,7 @@ class FreeFloor {
   std::optional<PlacedTurning> turningT(const TurningShape& shape, const FreeFloor& with_knees) const;
 
  private:
+  friend class WidestWays;
   friend std::optional<Placed> beyondSweep(const FreeFloor&, const std::vector<Leaf>&, Length, Length, Placed);
   struct Kernel;
   std::shared_ptr<const Kernel> kernel_;

@@ -4,6 +4,7 @@
 #include <limits>
 #include <utility>
 
+#include "core/geometry/convex_parts.h"
 #include "core/geometry/kernel.h"
 
 namespace elbowroom::floor_kernel {
@@ -12,31 +13,16 @@ namespace {
 constexpr double kBand =
     24;  // inches; necks are looked for in bands, as most questions end at the narrow ones
 
-// Of a simple ring. One with three corners in line goes the other way, which is as good.
-bool convex(const Outline& ring) {
-  const std::size_t n = ring.size();
-  int turn = 0;
-  for (std::size_t i = 0; i < n && n >= 3; ++i) {
-    const int side = kernel::side(ring[i], ring[(i + 1) % n], ring[(i + 2) % n]);
-    if (side == 0 || side == -turn) return false;
-    turn = side;
-  }
-  return turn != 0;
-}
-
 std::size_t edgesOf(const Outline& part) { return part.size() == 2 ? 1 : part.size(); }
 
 }  // namespace
 
 Necks::Necks(const Kernel& kernel) {
-  const auto edges = [&](const Outline& ring) {
-    for (std::size_t i = 0; i < ring.size(); ++i) {
-      const Point next = ring[(i + 1) % ring.size()];
-      if (ring[i] != next) add({ring[i], next});
-    }
-  };
-  edges(kernel.room);
-  for (const Outline& o : kernel.obstacles) convex(o) ? add(o) : edges(o);
+  const Outline& room = kernel.room;
+  for (std::size_t i = 0; i < room.size(); ++i)
+    if (const Point next = room[(i + 1) % room.size()]; room[i] != next) add({room[i], next});
+  for (const Outline& o : kernel.obstacles)
+    for (Outline& part : kernel::convexParts(o)) add(std::move(part));
   std::sort(parts_.begin(), parts_.end(),
             [](const Part& a, const Part& b) { return a.range.low.x < b.range.low.x; });
 }
@@ -84,25 +70,27 @@ Neck Necks::between(int i, int j) const {
   return neck;
 }
 
-const std::vector<Neck>& Necks::upTo(double width) {
-  while (reached_ < width) {
-    const double from = reached_, to = from < 0 ? kBand : 2 * from;
-    const std::size_t count = parts_.size();
-    std::vector<Neck> now = std::exchange(wider_, {});
-    for (std::size_t i = 0; i < count; ++i)
-      for (std::size_t j = i + 1; j < count && parts_[j].range.low.x - parts_[i].range.high.x < to; ++j) {
-        const Part &a = parts_[i], &b = parts_[j];
-        const double square = squareBetween(a.range, b.range);
-        if (square < to * to && (from < 0 || square >= from * from))
-          now.push_back(between(static_cast<int>(i), static_cast<int>(j)));
-      }
-    const auto done = std::partition(now.begin(), now.end(), [&](const Neck& n) { return n.width < to; });
-    wider_.assign(done, now.end());
-    std::sort(now.begin(), done, [](const Neck& a, const Neck& b) { return a.width < b.width; });
-    found_.insert(found_.end(), now.begin(), done);
-    reached_ = to;
-  }
-  return found_;
+const Neck* Necks::at(std::size_t i, double width) {
+  while (i >= found_.size() && reached_ < width) findMore();
+  return i < found_.size() && found_[i].width < width ? &found_[i] : nullptr;
+}
+
+void Necks::findMore() {
+  const double from = reached_, to = from < 0 ? kBand : 2 * from;
+  const std::size_t count = parts_.size();
+  std::vector<Neck> now = std::exchange(wider_, {});
+  for (std::size_t i = 0; i < count; ++i)
+    for (std::size_t j = i + 1; j < count && parts_[j].range.low.x - parts_[i].range.high.x < to; ++j) {
+      const Part &a = parts_[i], &b = parts_[j];
+      const double square = squareBetween(a.range, b.range);
+      if (square < to * to && (from < 0 || square >= from * from))
+        now.push_back(between(static_cast<int>(i), static_cast<int>(j)));
+    }
+  const auto done = std::partition(now.begin(), now.end(), [&](const Neck& n) { return n.width < to; });
+  wider_.assign(done, now.end());
+  std::sort(now.begin(), done, [](const Neck& a, const Neck& b) { return a.width < b.width; });
+  found_.insert(found_.end(), now.begin(), done);
+  reached_ = to;
 }
 
 Neck Necks::centred(Neck neck) const {

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cstdint>
+#include <deque>
 #include <mutex>
 #include <utility>
 
@@ -25,7 +26,7 @@ struct End {
   std::vector<Disc> discs;
 };
 
-End endAt(const floor_kernel::Kernel& kernel, Point point) {
+End endOn(const floor_kernel::Kernel& kernel, Point point) {
   Vec p = floor_kernel::toInches(point);
   if (kernel.valueAt(p).f < kOnFloor) {
     const std::optional<Circle> moved = searchNearestCircle(kernel, kMovedOff, p);
@@ -124,9 +125,9 @@ void widen(Necks& necks, const std::vector<Disc>& from, const std::vector<Disc>&
   Disc most = roomiest();
   Joined joined(necks.parts());
   for (std::size_t i = 0; most.radius > so_far.radius; ++i) {
-    const std::vector<Neck>& all = necks.upTo(i == 0 ? 0 : 2 * most.radius);
-    if (i == all.size() || all[i].width >= 2 * most.radius - kAlike) break;
-    const Neck& neck = all[i];
+    const Neck* next = necks.at(i, 2 * most.radius - kAlike);
+    if (!next) break;
+    const Neck& neck = *next;
     const Discs within = joined.join(neck.part[0], neck.part[1],
                                      crossed(discs, necks.anchor(neck.part[0]), neck.side[0]) ^
                                          crossed(discs, neck.side[0], neck.side[1]) ^
@@ -171,16 +172,25 @@ Route routeThrough(const floor_kernel::Kernel& kernel, const Disc& disc) {
 }  // namespace
 
 struct WidestWays::Floor {
-  floor_kernel::Kernel kernel;
+  std::shared_ptr<const floor_kernel::Kernel> shared;
+  const floor_kernel::Kernel& kernel = *shared;
   std::mutex mutex;
   Necks necks;
+  std::deque<std::pair<Point, End>> ends;
 
-  Floor(const Outline& room, const std::vector<Outline>& obstacles)
-      : kernel(room, obstacles), necks(kernel) {}
+  explicit Floor(std::shared_ptr<const floor_kernel::Kernel> of) : shared(std::move(of)), necks(kernel) {}
 
-  Narrowest widest(const End& from, const End& to) {
-    const std::lock_guard lock(mutex);
+  const End& endAt(Point point) {
+    const auto known =
+        std::find_if(ends.begin(), ends.end(), [&](const auto& e) { return e.first == point; });
+    if (known != ends.end()) return known->second;
+    return ends.emplace_back(point, endOn(kernel, point)).second;
+  }
+
+  // The widest way, if it is wider than twice `radius`.
+  Narrowest widest(const End& from, const End& to, double radius) {
     Narrowest widest;
+    widest.radius = radius;
     if (from.discs.empty() || to.discs.empty()) return widest;
     const std::vector<Disc> starts = discsOf(from, to), ends = discsOf(to, from);
     const auto some = [](const std::vector<Disc>& all, std::size_t first) {
@@ -199,20 +209,22 @@ struct WidestWays::Floor {
   }
 };
 
-WidestWays::WidestWays(const Outline& room, const std::vector<Outline>& obstacles)
-    : floor_(std::make_shared<Floor>(room, obstacles)) {}
+WidestWays::WidestWays(const FreeFloor& floor) : floor_(std::make_shared<Floor>(floor.kernel_)) {}
 
-std::vector<Route> WidestWays::from(Point start, const std::vector<Point>& targets) const {
+std::vector<Route> WidestWays::from(Point start, const std::vector<Point>& targets, Length than) const {
   std::vector<Route> routes(targets.size());
   const floor_kernel::Kernel& kernel = floor_->kernel;
   if (!kernel.has_floor || targets.empty()) return routes;
-  const End from = endAt(kernel, start);
+  const std::lock_guard lock(floor_->mutex);
+  const End& from = floor_->endAt(start);
+  const double least = than.inches() / 2;
   for (std::size_t i = 0; i < targets.size(); ++i) {
-    const Narrowest narrowest = floor_->widest(from, endAt(kernel, targets[i]));
+    const Narrowest narrowest = floor_->widest(from, floor_->endAt(targets[i]), least);
+    if (!(narrowest.radius > least)) continue;
     if (narrowest.neck) {
       const Neck neck = floor_->necks.centred(*narrowest.neck);
       routes[i] = routeOf(neck.side[0], neck.side[1], 0.5 * (neck.side[0] + neck.side[1]), neck.width);
-    } else if (narrowest.radius > 0) {
+    } else {
       routes[i] = routeThrough(kernel, narrowest.disc);
     }
   }
@@ -221,7 +233,7 @@ std::vector<Route> WidestWays::from(Point start, const std::vector<Point>& targe
 
 std::vector<Route> widestRoutes(const Outline& room, const std::vector<Outline>& obstacles, Point start,
                                 const std::vector<Point>& targets) {
-  return WidestWays(room, obstacles).from(start, targets);
+  return WidestWays(FreeFloor(room, obstacles)).from(start, targets);
 }
 
 }  // namespace elbowroom

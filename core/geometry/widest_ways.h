@@ -4,6 +4,7 @@
 #include <memory>
 #include <vector>
 
+#include "core/geometry/free_floor.h"
 #include "core/geometry/routes.h"
 
 namespace elbowroom {
@@ -11,9 +12,10 @@ namespace elbowroom {
 // What lies between the outlines is worked out once, however many starts follow. A copy is cheap.
 class WidestWays {
  public:
-  WidestWays(const Outline& room, const std::vector<Outline>& obstacles);
-  // What widestRoutes gives for this floor.
-  std::vector<Route> from(Point start, const std::vector<Point>& targets) const;
+  explicit WidestWays(const FreeFloor& floor);
+  // What widestRoutes gives for this floor; ways no wider than `than` are given as not reachable, in less
+  // time.
+  std::vector<Route> from(Point start, const std::vector<Point>& targets, Length than = {}) const;
 
  private:
   struct Floor;

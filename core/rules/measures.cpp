@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/geometry/widest_ways.h"
 #include "core/plan/layout_parts.h"
 #include "core/plan/rough_opening.h"
 #include "core/rules/straight_ways.h"
@@ -99,8 +100,7 @@ Figures figuresOf(const Layout& layout) {
 std::vector<RouteFigure> routeFigures(const Layout& layout) {
   const std::optional<RouteEnds> ends = routeEnds(layout);
   if (!ends) return {};
-  const std::vector<Route> routes =
-      widestRoutes(layout.room, layout.solid_outlines, ends->start, ends->targets);
+  const std::vector<Route> routes = WidestWays(layout.floor).from(ends->start, ends->targets);
   std::vector<RouteFigure> figures;
   for (std::size_t i = 0; i < routes.size(); ++i)
     figures.push_back({layout.fixtures[static_cast<std::size_t>(layout.solid[i])].fixture.id, routes[i]});

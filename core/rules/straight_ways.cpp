@@ -15,6 +15,7 @@ using namespace literals;
 // A route ends where a person stands before the fixture.
 constexpr Length kStandBefore = 15_in;
 constexpr Length kJustInside = 1_in;
+constexpr Length kFar = Length::nanometres(INT64_MAX / 4);
 // Half the widths that are tried, one after the other; the widest that fits counts.
 const std::array kHalves{18.5_in, 20.5_in, 24_in, 30_in};
 
@@ -29,19 +30,30 @@ class Boundary {
     return std::none_of(layout_.solid_outlines.begin(), layout_.solid_outlines.end(),
                         [&](const Outline& o) { return contains(o, p); });
   }
-  Gap nearest(Segment way) const {
-    Gap least{Length::nanometres(INT64_MAX), {}, {}};
-    for (const Segment& edge : edges_)
-      if (const Gap gap = gapBetween(way, edge); gap.distance < least.distance) least = gap;
-    return least;
+  // What comes nearest, if that is nearer than `least`; where something is nearer than `enough`, anything
+  // that is.
+  void nearest(Segment way, Length enough, Gap& least) const {
+    const Box round = boundsOf({way.a, way.b});
+    for (const Edge& edge : edges_) {
+      if (least.distance < enough) return;
+      if (!touch(grown(round, least.distance), edge.box)) continue;
+      if (const Gap gap = gapBetween(way, edge.line); gap.distance < least.distance) least = gap;
+    }
   }
 
  private:
   void add(const Outline& ring) {
-    for (std::size_t i = 0; i < ring.size(); ++i) edges_.push_back({ring[i], ring[(i + 1) % ring.size()]});
+    for (std::size_t i = 0; i < ring.size(); ++i) {
+      const Segment line{ring[i], ring[(i + 1) % ring.size()]};
+      edges_.push_back({line, boundsOf({line.a, line.b})});
+    }
   }
+  struct Edge {
+    Segment line;
+    Box box;
+  };
   const Layout& layout_;
-  std::vector<Segment> edges_;
+  std::vector<Edge> edges_;
 };
 
 // Where the line from `a` along `u` meets the line from `b` along `v`; halfway between when they run alike.
@@ -73,12 +85,11 @@ Stops stopsOf(const RouteEnds& ends, std::size_t which, Direction facing, Point 
 
 // The way past these stops where a disc of this half width travels it.
 bool travel(const Boundary& boundary, const Stops& stops, Length half, Route& way) {
-  Gap narrowest{Length::nanometres(INT64_MAX), {}, {}};
-  for (std::size_t i = 0; i + 1 < stops.size(); ++i) {
-    const Gap gap = boundary.nearest({stops[i], stops[i + 1]});
-    if (gap.distance < narrowest.distance) narrowest = gap;
-    if (narrowest.distance < half - kMetTolerance / 2) return false;
-  }
+  const Length enough = half - kMetTolerance / 2;
+  Gap narrowest{kFar, {}, {}};
+  for (std::size_t i = 0; i + 1 < stops.size(); ++i)
+    boundary.nearest({stops[i], stops[i + 1]}, enough, narrowest);
+  if (narrowest.distance < enough) return false;
   if (!boundary.isFree(stops[0])) return false;
   // The gap's first end lies on the way, its second on the boundary.
   way.reachable = true;

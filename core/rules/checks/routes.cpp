@@ -51,11 +51,12 @@ void allowOnce(const CheckInput& in, Point start, const Narrow& narrow, Length l
   if (narrow.route.width > limit - kMetTolerance || narrow.route.width <= least - kMetTolerance) return;
   const Throat throat = throatOf(in.layout, narrow.route, limit);
   if (throat.length >= most_long + kMetTolerance) return;
-  const auto wide = [&](const Route& r) { return r.width > limit - kMetTolerance; };
-  const std::vector<Route> to_it = sharedWaysFrom(in, start, {throat.one, throat.other});
+  const Length than = limit - kMetTolerance;
+  const auto wide = [&](const Route& r) { return r.width > than; };
+  const std::vector<Route> to_it = sharedWaysFrom(in, start, {throat.one, throat.other}, than);
   for (const auto& [before, behind] : {std::pair{to_it[0], throat.other}, {to_it[1], throat.one}}) {
     if (!wide(before)) continue;
-    const std::vector<Route> on = sharedWaysFrom(in, behind, narrow.targets);
+    const std::vector<Route> on = sharedWaysFrom(in, behind, narrow.targets, than);
     for (std::size_t i = 0; i < narrow.of.size(); ++i) {
       if (!wide(on[i])) continue;
       found[narrow.of[i]].limit = least;

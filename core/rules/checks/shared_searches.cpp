@@ -25,10 +25,10 @@ std::vector<Route> widestToGoals(const CheckInput& in) {
 
 }  // namespace
 
-std::vector<Route> sharedWaysFrom(const CheckInput& in, Point start, const std::vector<Point>& targets) {
+std::vector<Route> sharedWaysFrom(const CheckInput& in, Point start, const std::vector<Point>& targets,
+                                  Length than) {
   const Layout& layout = in.layout;
-  return in.memo.once("ways", {}, [&] { return WidestWays(layout.room, layout.solid_outlines); })
-      .from(start, targets);
+  return in.memo.once("ways", {}, [&] { return WidestWays(layout.floor); }).from(start, targets, than);
 }
 
 const std::vector<MirrorOrder>& sharedMirrorOrders(const CheckInput& in) {

@@ -14,8 +14,9 @@ namespace elbowroom::checks {
 // ADA Standards 304.3.2). nullopt: there is none.
 std::optional<PlacedTurning> sharedTurningT(const CheckInput&, const TurningShape&, bool knees);
 
-// Widest ways across the floor from any place.
-std::vector<Route> sharedWaysFrom(const CheckInput&, Point start, const std::vector<Point>& targets);
+// Widest ways across the floor from any place (core/geometry/widest_ways.h).
+std::vector<Route> sharedWaysFrom(const CheckInput&, Point start, const std::vector<Point>& targets,
+                                  Length than = {});
 
 // mirrorOrders of the layout.
 const std::vector<MirrorOrder>& sharedMirrorOrders(const CheckInput&);
