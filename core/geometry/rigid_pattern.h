@@ -20,8 +20,17 @@ using LayerMask = std::uint32_t;
 
 struct Piece {
   Vec low, high;          // about the pattern's reference point, in the piece's own frame
-  bool diagonal = false;  // that frame is turned by 45 degrees against the pattern's
-  LayerMask layers = 3;
+  bool diagonal;          // that frame is turned by 45 degrees against the pattern's
+  LayerMask layers;
+  double farthest;  // from the reference point to its farthest corner
+
+  Piece(Vec lower, Vec upper, bool turned = false, LayerMask on = 3)
+      : low(lower),
+        high(upper),
+        diagonal(turned),
+        layers(on),
+        farthest(norm({std::max(std::fabs(low.x), std::fabs(high.x)),
+                       std::max(std::fabs(low.y), std::fabs(high.y))})) {}
 };
 
 struct RigidPattern {

@@ -24,12 +24,14 @@ class Limits {
   Limits(const PoseBox& box, double never_dropped)
       : box_(box),
         never_(never_dropped),
-        axes_(box.turn),
+        axes_(box.turns.axes),
+        spread_(box.turns.spread),
+        chord_(box.turns.chord),
         far_(norm(box.half)),
-        bend_(box.spread * box.spread / 2) {}
+        bend_(spread_ * spread_ / 2) {}
 
   void add(double value, Vec away, double lever) {
-    Limit limit{value, away.x * box_.half.x, away.y * box_.half.y, lever * box_.spread, 0};
+    Limit limit{value, away.x * box_.half.x, away.y * box_.half.y, lever * spread_, 0};
     const double squared = limit.x * limit.x + limit.y * limit.y + limit.t * limit.t;
     if (!(squared > 0)) return;
     // Nowhere in the box does it say anything.
@@ -50,7 +52,6 @@ class Limits {
     const Vec u = axes_.first(piece.diagonal), v = axes_.second(piece.diagonal);
     const Vec ra = edge.a - box_.at;
     const Vec a{dot(ra, u), dot(ra, v)}, d{dot(edge.d, u), dot(edge.d, v)};
-    const double turn = 2 * std::sin(box_.spread / 2);
     for (int side = 0; side < 4; ++side) {
       const bool x_side = side < 2;
       const double sign = side & 1 ? -1 : 1;
@@ -58,10 +59,8 @@ class Limits {
           x_side ? (side & 1 ? -piece.low.x : piece.high.x) : (side & 1 ? -piece.low.y : piece.high.y);
       const double deep = x_side ? piece.high.x - piece.low.x : piece.high.y - piece.low.y;
       // How far the piece's own points move; what lies across it moves no farther.
-      const double radius = std::hypot(std::max(std::fabs(piece.low.x), std::fabs(piece.high.x)),
-                                       std::max(std::fabs(piece.low.y), std::fabs(piece.high.y))) +
-                            2 * far_;
-      const double moves = far_ + turn * radius, inset = never_ + moves;
+      const double radius = piece.farthest + 2 * far_;
+      const double moves = far_ + chord_ * radius, inset = never_ + moves;
       const double low = (x_side ? piece.low.y : piece.low.x) + inset,
                    high = (x_side ? piece.high.y : piece.high.x) - inset;
       if (low >= high) continue;
@@ -87,8 +86,7 @@ class Limits {
         const Vec q = ra + t * edge.d;
         const double gap = h + t * dh - reach, arm = norm(q);
         if (arm > radius) continue;
-        add(gap + never_ + arm * bend_ + far_ * box_.spread, -1.0 * outward,
-            dot(Vec{-outward.y, outward.x}, q));
+        add(gap + never_ + arm * bend_ + far_ * spread_, -1.0 * outward, dot(Vec{-outward.y, outward.x}, q));
         if (to - from < 1e-9) break;
       }
     }
@@ -104,12 +102,12 @@ class Limits {
     const Vec ra = edge.a - box_.at;
     const Vec middle = 0.5 * (piece.low + piece.high);
     if (dot(normal, middle.x * u + middle.y * v - ra) < 0) normal = -1.0 * normal;
-    const double length = dot(along, edge.d), turn = 2 * std::sin(box_.spread / 2);
+    const double length = dot(along, edge.d);
     const double narrow = std::min(piece.high.x - piece.low.x, piece.high.y - piece.low.y);
     for (const Vec c :
          {piece.low, Vec{piece.high.x, piece.low.y}, piece.high, Vec{piece.low.x, piece.high.y}}) {
       const Vec corner = c.x * u + c.y * v;
-      const double arm = norm(corner), moves = far_ + turn * arm;
+      const double arm = norm(corner), moves = far_ + chord_ * arm;
       const double gap = dot(normal, corner - ra);
       if (gap > moves) continue;
       const double deepest = moves - gap;  // at any pose of the box
@@ -117,8 +115,8 @@ class Limits {
       // both sides at the corner face the line.
       const double nx = dot(normal, u) * (c.x > middle.x ? -1 : 1),
                    ny = dot(normal, v) * (c.y > middle.y ? -1 : 1);
-      if (nx - turn < 0 || ny - turn < 0) continue;
-      const double inward = nx + ny - 2 * turn;
+      if (nx - chord_ < 0 || ny - chord_ < 0) continue;
+      const double inward = nx + ny - 2 * chord_;
       if (inward <= 0.5) continue;
       const double step = deepest / inward;  // along both sides
       if (step + never_ > narrow) continue;
@@ -165,8 +163,8 @@ class Limits {
  private:
   const PoseBox& box_;
   double never_;
-  Axes axes_;
-  double far_, bend_;
+  const Axes& axes_;
+  double spread_, chord_, far_, bend_;
   std::array<Limit, kMost> all_;
   int count_ = 0;
 };

@@ -13,13 +13,11 @@ constexpr double kSmallest = 0.004;  // boxes whose poses differ by less are set
 constexpr double kNearestTolerance = 0.010;
 constexpr std::size_t kRecent = 6;
 constexpr double kSwingTold = 10;  // a cell that turns farther is split by turn before gaps are measured
-constexpr double kWideTurn = 0.2;  // over more than this, only the inscribed disc tells anything
+constexpr double kWideTurn = 0.125;  // over more than this, only the inscribed disc tells anything
 // Sizes of cells at which a proof and a step are tried, and how much smaller it is tried again.
-constexpr double kProofSize = 6, kProofAgain = 0.7, kStepSize = 8, kStepAgain = 5;
+constexpr double kProofSize = 4, kProofAgain = 0.85, kStepSize = 3, kStepAgain = 5;
+constexpr double kStepDepth = -1;   // what reaches in deeper is not stepped away from
 constexpr double kTurnTie = 0.003;  // inches per radian: on ties the turn nearest to the wanted one
-
-// How far along the axis `n` a box of places reaches.
-double support(Vec n, Vec half) { return half.x * std::fabs(n.x) + half.y * std::fabs(n.y); }
 
 // A piece between two of its sides, moved in so far that what lies within does so at every pose of a cell.
 bool clip(double a, double b, double low, double high, double& from, double& to) {
@@ -38,28 +36,33 @@ bool clip(double a, double b, double low, double high, double& from, double& to)
   return from < to;
 }
 
-// A side at `off` from the reference point, seen over all turns of a cell with this cosine.
-double turnedIn(double off, double cosine) { return off >= 0 ? off * cosine : off; }
+// An edge in one of the two frames of a turn.
+struct Turned {
+  double ax, ay, dx, dy, low_x, high_x, low_y, high_y, per_length;
 
-// Only that it is more than `enough` when it is.
-double gapOf(const Blocker& edge, const Piece& piece, const Axes& axes, Vec at, double enough) {
-  const Vec u = axes.first(piece.diagonal), v = axes.second(piece.diagonal);
-  const Vec ra = edge.a - at;
-  const double ax = dot(ra, u), ay = dot(ra, v), dx = dot(edge.d, u), dy = dot(edge.d, v);
-  const double bx = ax + dx, by = ay + dy;
-  double gap = std::max(std::min(ax, bx) - piece.high.x, piece.low.x - std::max(ax, bx));
-  gap = std::max(gap, std::max(std::min(ay, by) - piece.high.y, piece.low.y - std::max(ay, by)));
-  if (gap > enough) return gap;
-  const double hx = 0.5 * (piece.high.x - piece.low.x), hy = 0.5 * (piece.high.y - piece.low.y);
-  const double mx = 0.5 * (piece.high.x + piece.low.x) - ax, my = 0.5 * (piece.high.y + piece.low.y) - ay;
-  const double over = std::fabs(dx * my - dy * mx) - hx * std::fabs(dy) - hy * std::fabs(dx);
-  return std::max(gap, over * edge.per_length);
-}
+  Turned(const Blocker& edge, Vec u, Vec v, Vec at) {
+    const Vec ra = edge.a - at;
+    ax = dot(ra, u), ay = dot(ra, v), dx = dot(edge.d, u), dy = dot(edge.d, v);
+    low_x = std::min(ax, ax + dx), high_x = std::max(ax, ax + dx);
+    low_y = std::min(ay, ay + dy), high_y = std::max(ay, ay + dy);
+    per_length = edge.per_length;
+  }
+  // How far off the piece it is; only that it is more than `enough` when it is.
+  double gapTo(const Piece& piece, double enough) const {
+    double gap = std::max(low_x - piece.high.x, piece.low.x - high_x);
+    gap = std::max(gap, std::max(low_y - piece.high.y, piece.low.y - high_y));
+    if (gap > enough) return gap;
+    const double hx = 0.5 * (piece.high.x - piece.low.x), hy = 0.5 * (piece.high.y - piece.low.y);
+    const double mx = 0.5 * (piece.high.x + piece.low.x) - ax, my = 0.5 * (piece.high.y + piece.low.y) - ay;
+    const double over = std::fabs(dx * my - dy * mx) - hx * std::fabs(dy) - hy * std::fabs(dx);
+    return std::max(gap, over * per_length);
+  }
+};
 
 }  // namespace
 
 RigidSearch::RigidSearch(const Surroundings& around, RigidPattern pattern, Grace grace)
-    : around_(around), pattern_(std::move(pattern)), grace_(grace), frames_(pattern_.pieces.size()) {}
+    : around_(around), pattern_(std::move(pattern)), grace_(grace), ranges_(pattern_) {}
 
 double RigidSearch::turnAway(double turn, double spread) const {
   const double apart = std::fabs(std::remainder(turn - near_.turn, pattern_.period));
@@ -74,7 +77,8 @@ double RigidSearch::boundOf(const Cell& cell) const {
   if (!nearest_) return 0;
   const Vec off{std::max(0.0, std::fabs(cell.at.x - near_.at.x) - cell.half.x),
                 std::max(0.0, std::fabs(cell.at.y - near_.at.y) - cell.half.y)};
-  return norm(off) + kTurnTie * turnAway(cell.turn, cell.spread);
+  const TurnRange& turns = ranges_[cell.turns];
+  return norm(off) + kTurnTie * turnAway(turns.turn, turns.spread);
 }
 
 void RigidSearch::add(Cell cell) {
@@ -132,15 +136,23 @@ RigidSearch::Cell RigidSearch::listed(Cell cell) {
   return cell;
 }
 
-// By turn, into parts of at most `spread` to both sides.
-void RigidSearch::split(const Cell& cell, double spread) {
-  const int parts = static_cast<int>(std::ceil(cell.spread / spread - 1e-9));
+void RigidSearch::split(const Cell& cell, int parts) {
   Cell part = cell;
-  part.spread = cell.spread / parts;
+  const int first = ranges_.split(cell.turns, parts);
   for (int i = 0; i < parts; ++i) {
-    part.turn = cell.turn - cell.spread + (2 * i + 1) * part.spread;
+    part.turns = first + i;
     add(part);
   }
+}
+
+RigidSearch::Cell RigidSearch::seedCell(std::size_t seed, int turns) const {
+  Cell cell;
+  cell.at = seeds_[seed].at;
+  cell.half = {seed_half_, seed_half_};
+  cell.turns = turns;
+  cell.next_step = cell.next_proof = kInfinity;
+  cell.seed = static_cast<int>(seed);
+  return cell;
 }
 
 std::optional<Pose> RigidSearch::runAnywhere(double turn, double spread) {
@@ -148,20 +160,14 @@ std::optional<Pose> RigidSearch::runAnywhere(double turn, double spread) {
   nearest_ = false;
   turns_ = spread > 0;
   found_.reset();
+  const int turns = ranges_.add(turn, spread);
   // The roomiest seed first, its cells on a stack.
   for (std::size_t i = first_seed_; i < seeds_.size() && !found_; ++i) {
     open_.clear();
     arena_.clear();
-    Cell cell;
-    cell.at = seeds_[i].at;
-    cell.half = {seed_half_, seed_half_};
-    cell.turn = turn;
-    cell.spread = spread;
-    cell.next_step = cell.next_proof = kInfinity;
-    cell.seed = static_cast<int>(i);
-    open_.push_back(cell);
+    open_.push_back(seedCell(i, turns));
     while (!open_.empty() && !found_) {
-      cell = open_.back();
+      const Cell cell = open_.back();
       open_.pop_back();
       examine(cell);
     }
@@ -179,16 +185,8 @@ std::optional<Pose> RigidSearch::runNearest(Pose near, double spread) {
   found_.reset();
   open_.clear();
   arena_.clear();
-  for (std::size_t i = 0; i < seeds_.size(); ++i) {
-    Cell cell;
-    cell.at = seeds_[i].at;
-    cell.half = {seed_half_, seed_half_};
-    cell.turn = near.turn;
-    cell.spread = spread;
-    cell.next_step = cell.next_proof = kInfinity;
-    cell.seed = static_cast<int>(i);
-    add(cell);
-  }
+  const int turns = ranges_.add(near.turn, spread);
+  for (std::size_t i = 0; i < seeds_.size(); ++i) add(seedCell(i, turns));
   while (!open_.empty()) {
     std::pop_heap(open_.begin(), open_.end(), [](const Cell& a, const Cell& b) { return a.key > b.key; });
     const Cell cell = open_.back();
@@ -204,58 +202,55 @@ std::optional<Pose> RigidSearch::anywhere() { return runAnywhere(0, pattern_.per
 std::optional<Pose> RigidSearch::nearestAt(Pose near) { return runNearest(near, 0); }
 std::optional<Pose> RigidSearch::nearest(Pose near) { return runNearest(near, pattern_.period / 2); }
 
-// Does one point of some edge lie in the pattern at every pose of the cell?
-bool RigidSearch::dropped(const Cell& cell) {
-  std::size_t usable = 0;
-  const double cosine = std::cos(cell.spread);
-  const int slabs = cell.spread > 0 ? 4 : 2;
-  const Axes low(cell.turn - cell.spread), high(cell.turn + cell.spread);
+void RigidSearch::setCores(const Cell& cell) {
+  slabs_ = ranges_[cell.turns].spread > 0 ? 4 : 2;
+  cores_.clear();
   for (std::size_t p = 0; p < pattern_.pieces.size(); ++p) {
-    const Piece& piece = pattern_.pieces[p];
-    Frame& frame = frames_[usable];
-    frame.layers = piece.layers;
+    Core core;
+    core.slabs = &ranges_.slabs(cell.turns, p);
+    core.layers = pattern_.pieces[p].layers;
     bool any = true;
-    for (int k = 0; k < slabs; ++k) {
-      const Axes& axes = k < 2 ? low : high;
-      const Vec axis = k & 1 ? axes.second(piece.diagonal) : axes.first(piece.diagonal);
-      const double shrink = grace_.never_dropped + support(axis, cell.half);
-      const double lo = k & 1 ? piece.low.y : piece.low.x, hi = k & 1 ? piece.high.y : piece.high.x;
-      frame.slab[k] = {axis, -turnedIn(-lo, cosine) + shrink, turnedIn(hi, cosine) - shrink};
-      any = any && frame.slab[k].least < frame.slab[k].most;
+    for (int k = 0; k < slabs_; ++k) {
+      const Slab& slab = (*core.slabs)[k];
+      const double shrink = grace_.never_dropped + dot(slab.lean, cell.half);
+      core.least[k] = slab.least + shrink;
+      core.most[k] = slab.most - shrink;
+      any = any && core.least[k] < core.most[k];
     }
-    usable += any;
+    if (any) cores_.push_back(core);
   }
-  if (usable == 0) return false;
-  const auto fills = [&](const Blocker& edge) {
-    const Vec ra = edge.a - cell.at, rb = ra + edge.d;
-    for (std::size_t p = 0; p < usable; ++p) {
-      const Frame& frame = frames_[p];
-      if (!(frame.layers & edge.layer)) continue;
-      double from = 0, to = 1;
-      bool in = true;
-      for (int k = 0; k < slabs && in; ++k) {
-        const Slab& s = frame.slab[k];
-        in = clip(dot(ra, s.axis), dot(rb, s.axis), s.least, s.most, from, to);
-      }
-      if (in) return true;
+}
+
+bool RigidSearch::fills(const Blocker& edge, Vec at) const {
+  const Vec ra = edge.a - at, rb = ra + edge.d;
+  for (const Core& core : cores_) {
+    if (!(core.layers & edge.layer)) continue;
+    double from = 0, to = 1;
+    bool in = true;
+    for (int k = 0; k < slabs_ && in; ++k) {
+      const Vec axis = (*core.slabs)[k].axis;
+      in = clip(dot(ra, axis), dot(rb, axis), core.least[k], core.most[k], from, to);
     }
-    return false;
-  };
-  // What has dropped one cell often drops the next.
+    if (in) return true;
+  }
+  return false;
+}
+
+bool RigidSearch::filledByRecent(Vec at) {
   for (std::size_t i = 0; i < recent_.size(); ++i)
-    if (fills(around_.blockers[recent_[i]])) {
+    if (fills(around_.blockers[recent_[i]], at)) {
       std::rotate(recent_.begin(), recent_.begin() + static_cast<std::ptrdiff_t>(i),
                   recent_.begin() + static_cast<std::ptrdiff_t>(i) + 1);
       return true;
     }
-  const std::uint32_t* list = arena_.data() + cell.first;
-  for (std::uint32_t i = 0; i < cell.count; ++i)
-    if (fills(around_.blockers[list[i]])) {
-      if (recent_.size() == kRecent) recent_.pop_back();
-      recent_.insert(recent_.begin(), list[i]);
-      return true;
-    }
   return false;
+}
+
+bool RigidSearch::filledBy(std::uint32_t blocker, Vec at) {
+  if (!fills(around_.blockers[blocker], at)) return false;
+  if (recent_.size() == kRecent) recent_.pop_back();
+  recent_.insert(recent_.begin(), blocker);
+  return true;
 }
 
 void RigidSearch::step(Pose pose, const Cell& cell) {
@@ -270,19 +265,29 @@ bool RigidSearch::proven(const Cell& cell, Cell& inner, double size, double leas
   inner.next_proof = size * kProofAgain;
   const Vec* target = nearest_ && found_ ? &near_.at : nullptr;
   return provenFull(around_, pattern_, arena_.data() + inner.first, inner.count,
-                    {cell.at, cell.half, cell.turn, cell.spread}, target, best_ - kNearestTolerance,
+                    {cell.at, cell.half, ranges_[cell.turns]}, target, best_ - kNearestTolerance,
                     grace_.never_dropped);
 }
 
 void RigidSearch::examine(const Cell& asked) {
-  if (asked.spread > kWideTurn) return split(asked, kWideTurn);
+  const TurnRange& turns = ranges_[asked.turns];
+  if (turns.spread > kWideTurn)
+    return split(asked, static_cast<int>(std::ceil(turns.spread / kWideTurn - 1e-9)));
   ++looked_;
+  // What has filled one cell often fills the next.
+  setCores(asked);
+  if (filledByRecent(asked.at)) return;
   const Cell cell = asked.seed < 0 ? asked : listed(asked);
-  if (dropped(cell)) return;
-  const Axes axes(cell.turn);
-  const double swing = pattern_.reach * 2 * std::sin(cell.spread / 2);
+  const Axes& axes = turns.axes;
+  const double swing = pattern_.reach * turns.chord;
   const double size = norm(cell.half) + swing;
-  if (swing > kSwingTold && swing > 2 * norm(cell.half)) return split(cell, cell.spread / 2);
+  if (swing > kSwingTold && swing > 2 * norm(cell.half)) {
+    for (std::uint32_t i = 0; i < cell.count; ++i)
+      if (filledBy(arena_[cell.first + i], cell.at)) return;
+    return split(cell, 2);
+  }
+  // What fills the cell reaches at least so deep at its middle: cores are smaller than their pieces by more.
+  const double filled = -grace_.never_dropped - std::min(cell.half.x, cell.half.y);
   Cell inner = cell;
   inner.first = static_cast<std::uint32_t>(arena_.size());
   double least = kInfinity;
@@ -292,17 +297,20 @@ void RigidSearch::examine(const Cell& asked) {
     const std::uint32_t index = arena_[cell.first + i];
     const Blocker& edge = around_.blockers[index];
     double gap = kInfinity;
+    const Turned plain(edge, axes.u, axes.v, cell.at);
     for (std::size_t p = 0; p < pattern_.pieces.size(); ++p) {
-      if (!(pattern_.pieces[p].layers & edge.layer)) continue;
-      const double g = gapOf(edge, pattern_.pieces[p], axes, cell.at, size);
+      const Piece& piece = pattern_.pieces[p];
+      if (!(piece.layers & edge.layer)) continue;
+      const double g = (piece.diagonal ? Turned(edge, axes.du, axes.dv, cell.at) : plain).gapTo(piece, size);
       if (g < gap) gap = g;
       if (g < least) least = g, worst_edge = index, worst_piece = static_cast<int>(p);
     }
+    if (gap <= filled && filledBy(index, cell.at)) return;
     if (gap <= size) arena_.push_back(index);
   }
   inner.count = static_cast<std::uint32_t>(arena_.size()) - inner.first;
 
-  const Pose middle{cell.at, cell.turn};
+  const Pose middle{cell.at, turns.turn};
   if (least >= -grace_.accepted && (!found_ || nearest_) && tryPose(middle)) {
     if (!nearest_) return;
     step(middle, inner);
@@ -310,8 +318,8 @@ void RigidSearch::examine(const Cell& asked) {
     if (inner.count == 0 || least > size) {
       const Vec at{std::clamp(near_.at.x, cell.at.x - cell.half.x, cell.at.x + cell.half.x),
                    std::clamp(near_.at.y, cell.at.y - cell.half.y, cell.at.y + cell.half.y)};
-      const double off = std::remainder(near_.turn - cell.turn, pattern_.period);
-      const Pose pose{at, cell.turn + std::clamp(off, -cell.spread, cell.spread)};
+      const double off = std::remainder(near_.turn - turns.turn, pattern_.period);
+      const Pose pose{at, turns.turn + std::clamp(off, -turns.spread, turns.spread)};
       if (tryPose(pose)) return;
     }
     if (proven(cell, inner, size, least)) return;
@@ -319,7 +327,7 @@ void RigidSearch::examine(const Cell& asked) {
     return;
   } else {
     if (proven(cell, inner, size, least)) return;
-    if (size < kStepSize && size < cell.next_step && least > -2) {
+    if (size < kStepSize && size < cell.next_step && least > kStepDepth) {
       step(middle, inner);
       if (found_ && !nearest_) return;
       inner.next_step = size / kStepAgain;
@@ -335,14 +343,10 @@ void RigidSearch::examine(const Cell& asked) {
                cell.at, contact);
     by_x *= std::max(0.05, std::fabs(contact[0].away.x));
     by_y *= std::max(0.05, std::fabs(contact[0].away.y));
-    by_turn = cell.spread * std::max(0.1 * pattern_.reach, std::fabs(contact[0].lever));
+    by_turn = turns.spread * std::max(0.1 * pattern_.reach, std::fabs(contact[0].lever));
   }
-  if (cell.spread > 0 && by_turn >= by_x && by_turn >= by_y) {
-    inner.spread = cell.spread / 2;
-    for (const double s : {-1.0, 1.0}) {
-      inner.turn = cell.turn + s * inner.spread;
-      add(inner);
-    }
+  if (turns.spread > 0 && by_turn >= by_x && by_turn >= by_y) {
+    split(inner, 2);
   } else if (by_x >= by_y) {
     inner.half.x = cell.half.x / 2;
     for (const double s : {-1.0, 1.0}) {

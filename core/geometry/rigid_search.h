@@ -12,7 +12,7 @@
 #include <optional>
 #include <vector>
 
-#include "core/geometry/rigid_pattern.h"
+#include "core/geometry/turn_range.h"
 
 namespace elbowroom::floor_kernel {
 
@@ -26,6 +26,8 @@ inline constexpr Grace kTrueFits{0.0005, 0.003};
 class RigidSearch {
  public:
   RigidSearch(const Surroundings& around, RigidPattern pattern, Grace grace = kForgiving);
+  RigidSearch(const RigidSearch&) = delete;
+  RigidSearch& operator=(const RigidSearch&) = delete;
 
   // The first place found at exactly this turn.
   std::optional<Pose> anywhereAt(double turn);
@@ -42,7 +44,7 @@ class RigidSearch {
   struct Cell {
     double key = 0;  // nearest first
     Vec at, half;
-    double turn = 0, spread = 0;
+    int turns = 0;                         // in ranges_
     double next_step = 0, next_proof = 0;  // sizes below which a step and a proof are tried
     std::uint32_t first = 0, count = 0;    // blockers that matter, in the arena
     int seed = -1;                         // not yet looked at: which seed
@@ -54,13 +56,10 @@ class RigidSearch {
     bool listed = false;
   };
 
-  // A piece at all turns of a cell: where it is between two limits each way.
-  struct Slab {
-    Vec axis;
-    double least, most;
-  };
-  struct Frame {
-    Slab slab[4];
+  // Where a place lies in a piece at every pose of a cell: limits along the axes of its slabs.
+  struct Core {
+    const Slabs* slabs;
+    double least[4], most[4];
     LayerMask layers;
   };
 
@@ -69,8 +68,12 @@ class RigidSearch {
   std::optional<Pose> runAnywhere(double turn, double spread);
   std::optional<Pose> runNearest(Pose near, double spread);
   void examine(const Cell& cell);
-  void split(const Cell& cell, double spread);
-  bool dropped(const Cell& cell);
+  void split(const Cell& cell, int parts);
+  void setCores(const Cell& cell);
+  // Does one point of the edge lie in a core, that is, in the pattern at every pose of the cell?
+  bool fills(const Blocker& edge, Vec at) const;
+  bool filledByRecent(Vec at);
+  bool filledBy(std::uint32_t blocker, Vec at);  // remembers it
   bool proven(const Cell& cell, Cell& inner, double size, double least);
   bool tryPose(const Pose& pose);  // takes it when it lies clear and is better than what is found
   void step(Pose pose, const Cell& cell);
@@ -78,13 +81,16 @@ class RigidSearch {
   double valueOf(const Pose& pose) const;
   double boundOf(const Cell& cell) const;
   double turnAway(double turn, double spread) const;
+  Cell seedCell(std::size_t seed, int turns) const;
 
   const Surroundings& around_;
   RigidPattern pattern_;
   Grace grace_;
-  std::vector<Frame> frames_;  // of the cell at hand, one for each piece at most
+  TurnRanges ranges_;
+  std::vector<Core> cores_;  // of the cell at hand
+  int slabs_ = 4;            // of each core
   std::vector<std::uint32_t> arena_, seed_lists_;
-  std::vector<std::uint32_t> recent_;  // blockers that dropped cells lately
+  std::vector<std::uint32_t> recent_;  // blockers that filled cells lately
   std::vector<Seed> seeds_;
   std::vector<Cell> open_;
   double seed_half_ = 0;
@@ -107,7 +113,7 @@ Pose stepped(const Surroundings& around, const RigidPattern& pattern, const std:
 // A box of poses: places within `half` of `at` each way, turns within `spread`.
 struct PoseBox {
   Vec at, half;
-  double turn = 0, spread = 0;
+  const TurnRange& turns;
 };
 // True is a proof: at every pose of the box that lies within `within` of `target` (all poses without a
 // target) one of the listed blockers reaches deeper than `never_dropped` into the pattern. By weights on the

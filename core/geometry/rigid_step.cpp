@@ -6,7 +6,7 @@
 namespace elbowroom::floor_kernel {
 namespace {
 
-constexpr int kRounds = 10, kPasses = 40, kMost = 24;
+constexpr int kRounds = 6, kPasses = 20, kMost = 24;
 constexpr double kTurnWeight = 12;  // inches of motion that weigh as much as a radian of turn
 
 struct Row {
