@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <cstdlib>
-#include <iterator>
 
 #include "core/rules/check_parts.h"
 #include "core/rules/recheck.h"
@@ -41,9 +40,7 @@ std::optional<Quantity> shortBy(const Finding& f) {
 // A zone shows what is missing; what is met or not known keeps its line or point alone.
 void withoutZones(std::vector<Place>& places) {
   const auto zone = [](const Place& p) { return p.kind == Place::Kind::zone; };
-  std::vector<Place> kept;
-  std::remove_copy_if(places.begin(), places.end(), std::back_inserter(kept), zone);
-  if (!kept.empty()) places = std::move(kept);
+  if (!std::all_of(places.begin(), places.end(), zone)) std::erase_if(places, zone);
 }
 
 Finding findingOf(const Rule& rule, Measurement m, Length site_tolerance) {
@@ -101,7 +98,9 @@ int rankOf(const Finding& f) {
 
 std::vector<Finding> findingsOf(const RuleInForce& in, const CheckInput& input, Length site_tolerance) {
   std::vector<Finding> found;
-  for (Measurement& m : in.rule->measure(input)) {
+  std::vector<Measurement> measurements = in.rule->measure(input);
+  found.reserve(measurements.size());
+  for (Measurement& m : measurements) {
     Finding& f = found.emplace_back(findingOf(*in.rule, std::move(m), site_tolerance));
     f.variant = in.variant;
     f.changed = in.changed;
