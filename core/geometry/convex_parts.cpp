@@ -62,20 +62,15 @@ class Splitting {
     const Point a = at(first), b = at(last);
     if (a == b || side(at(last - 1), b, a) < 0 || side(b, a, at(first + 1)) < 0 || !turnsOnce(first, last))
       return false;
-    // What lies within the piece but not in the solid is shut off by the ring, which would have to cross the
-    // closing line or have a corner in the piece.
+    // What lies within the piece but not in the solid is shut off by the ring, which would have to come in
+    // across the closing line and turn round there.
     const auto within = [&](Point p) {
       if (side(b, a, p) <= 0) return false;
       for (std::size_t i = first; i < last; ++i)
         if (side(at(i), at(i + 1), p) <= 0) return false;
       return true;
     };
-    const auto crosses = [&](Point p, Point q) {
-      return side(a, b, p) * side(a, b, q) < 0 && side(p, q, a) * side(p, q, b) < 0;
-    };
-    for (std::size_t i = 0; i < ring_.size(); ++i)
-      if (within(at(i)) || crosses(at(i), at(i + 1))) return false;
-    return true;
+    return std::none_of(ring_.begin(), ring_.end(), within);
   }
 
   Outline ring_;

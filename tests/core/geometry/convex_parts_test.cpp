@@ -75,6 +75,12 @@ TEST(ConvexParts, LeavesTheInsideOfABendFree) {
   for (const Outline& part : kernel::convexParts(u)) EXPECT_LT(areaOf(part).squareInches(), 60 * 50 / 2.0);
 }
 
+// A block of 100 by 40 in but for a notch that comes in from above, between its shoulders.
+TEST(ConvexParts, LeavesANotchFree) {
+  expectGood({at(0, 0), at(100, 0), at(100, 40), at(70, 40), at(70, 60), at(60, 60), at(50, 10), at(40, 60),
+              at(30, 60), at(30, 40), at(0, 40)});
+}
+
 // Edges that turn one way all along and yet go round twice: the lips of a mouth, and an inward winding.
 TEST(ConvexParts, TakesNothingThatGoesRoundTwice) {
   const Outline lips{at(20, 100), at(38, 100), at(38, 110), at(25, 110), at(25, 160), at(75, 160),

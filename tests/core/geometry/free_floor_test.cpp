@@ -55,6 +55,8 @@ INSTANTIATE_TEST_SUITE_P(
                                {at(0, 0), at(96, 0), at(96, 60), at(36, 120), at(0, 120)},
                                {},
                                156 / (2 + kRoot2)},
+                    // In a corner of the walk round a block in which larger circles would have room.
+                    ClosedForm{"large block", box(0, 0, 100, 100), {box(20, 20, 60, 60)}, 20 * (2 - kRoot2)},
                     ClosedForm{"turned square", box(0, 0, 100, 100, 0.3), {}, 50}),
     [](const auto& info) {
       std::string name = info.param.name;

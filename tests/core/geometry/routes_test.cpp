@@ -64,6 +64,13 @@ TEST(WidestRoutes, IsLimitedByTheRoomAlone) {
   EXPECT_EQ(route.width, in(60));
 }
 
+// Discs that touch either end are at most 58 in across; that of the whole room holds both.
+TEST(WidestRoutes, StaysInOneDiscThatHoldsBothEnds) {
+  const Route route = oneRoute(box(0, 0, 100, 100), {}, at(50, 30), at(50, 70));
+  EXPECT_NEAR(route.width.inches(), 100, 0.004);
+  EXPECT_LE(route.width, in(100));
+}
+
 // A point in a 20 in wide niche: the disc in the room need only touch it within its own radius, the niche's
 // width counts for a point deep inside.
 TEST(WidestRoutes, NeedOnlyReachWithinTheDiscsRadius) {

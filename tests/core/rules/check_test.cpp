@@ -29,6 +29,23 @@ int rank(const Finding& f) {
   return f.outcome == Outcome::unknown ? 3 : f.outcome == Outcome::close ? 4 : 5;
 }
 
+// A zone that is all there is to show stays: the rectangle to turn in, where it has its place.
+TEST(Check, EveryFindingHasAPlace) {
+  const TestRoom roomy(120, 120);
+  const Report turning = roomy.report({"au-access"});
+  const auto half = std::find_if(turning.findings.begin(), turning.findings.end(),
+                                 [](const Finding& f) { return f.rule == "turning-half"; });
+  ASSERT_NE(half, turning.findings.end());
+  EXPECT_EQ(half->outcome, Outcome::clear);
+  ASSERT_EQ(half->places.size(), 1u);
+  EXPECT_EQ(half->places[0].kind, Place::Kind::zone);
+  for (const Report& report : {crowded().report(kAll), turning})
+    for (const Finding& f : report.findings)
+      if (f.outcome != Outcome::notApplicable) {
+        EXPECT_FALSE(f.places.empty()) << f.book << "/" << f.rule;
+      }
+}
+
 TEST(Check, ShortComesFirstByLevelThenUnknownThenCloseThenClear) {
   const Report report = crowded().report(kAll);
   ASSERT_FALSE(report.findings.empty());
