@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-#include "core/rules/checks/common.h"
+#include "core/rules/checks/zone.h"
 
 namespace elbowroom::checks {
 
@@ -99,11 +99,8 @@ std::vector<Measurement> toiletWideFronts(const CheckInput& in) {
   std::vector<Measurement> found;
   for (const PlacedFixture& f : in.layout.fixtures) {
     if (!counts(f) || !isToilet(f) || in.layout.room.empty()) continue;
-    const Segment wide{f.front_center + 15_in * leftOf(f), f.front_center + 15_in * rightOf(f)};
-    const Ahead ahead = aheadOf(wide, f.facing, in.layout, thingsAround(in, f));
-    found.push_back({.subjects = {f.fixture.id, idOf(in.layout, ahead)},
-                     .measured = ahead.distance,
-                     .places = placesOf(wide, f.facing, ahead, limitOf(in))});
+    const Zone zone{f.front_center, leftOf(f), f.facing, 15_in, 15_in, limitOf(in)};
+    found.push_back(measuredIn(in.layout, zone, roomFor(in.layout, thingsAround(in, f), zone), f.fixture.id));
   }
   return found;
 }
