@@ -219,12 +219,13 @@ double drawHeights(DisplayList& list, std::vector<Height> heights, bool left, do
   return reach;
 }
 
-void drawCeilingHeight(DisplayList& list, double x, Length height, double reach, bool left,
+// A height that is only drawn is no figure to build by.
+void drawCeilingHeight(DisplayList& list, double x, Length height, bool stated, double reach, bool left,
                        const DrawStyle& style) {
   const double offset = reach + 5.5 * style.mm.inches();
   const Point foot{Length::fromInches(x), {}}, top{foot.x, height};
   append(list, dimensionLine({foot, top}, Length::fromInches(left ? offset : -offset),
-                             sheetText(height, style.unit), style));
+                             stated ? sheetText(height, style.unit) : "ceiling not stated", style));
 }
 
 }  // namespace
@@ -292,8 +293,8 @@ DisplayList drawElevationDimensions(const Layout& layout, std::size_t wall, cons
   DisplayList heights;
   const double out_left = drawHeights(heights, left, true, length, left_top.inches(), id, style);
   const double out_right = drawHeights(heights, right, false, length, right_top.inches(), id, style);
-  drawCeilingHeight(heights, 0, ceiling.points.front().height, out_left, true, style);
-  drawCeilingHeight(heights, length, ceiling.points.back().height, out_right, false, style);
+  drawCeilingHeight(heights, 0, left_top, ceiling.stated, out_left, true, style);
+  drawCeilingHeight(heights, length, right_top, ceiling.stated, out_right, false, style);
   append(list, std::move(heights));
   return list;
 }

@@ -73,8 +73,9 @@ std::vector<PageContent> findingPages(const Layout& layout, const Report& report
         {r.text.headline, joined({r.text.why, r.text.detail, sentence(r.text.accepted)}), true}};
     cells.insert(cells.end(), figures.begin(), figures.end());
     cells.push_back({r.source, r.text.grade});
-    pages.row(cells, [&, outcome = r.finding->outcome](double x, double y) {
-      return drawMark(outcome, pointFromMillimetres(x + 1.9, y), style, {});
+    pages.row(cells, [&, finding = r.finding](double x, double y) {
+      return drawMark(finding->outcome, pointFromMillimetres(x + 1.9, y), style, {},
+                      !finding->acknowledged.empty());
     });
   };
   if (!seen.empty()) {
@@ -91,7 +92,10 @@ std::vector<PageContent> findingPages(const Layout& layout, const Report& report
         text.measured = text.needed = "";
         if (r.finding->outcome == Outcome::shortfall) text.outcome = "not met";
       }
-      row(r, {{text.measured, ""}, {text.needed, ""}, {text.by.empty() ? text.outcome : text.by, ""}});
+      const std::string result = text.by.empty() ? text.outcome : text.by;
+      row(r, {{text.measured, ""},
+              {text.needed, ""},
+              {result, r.finding->acknowledged.empty() ? "" : "accepted by you"}});
     }
     pages.end();
   }

@@ -24,7 +24,7 @@ class Column {
   void north(const std::optional<Angle>& north);
   void scaleBar(const std::optional<Scale>&);
   void figures(const Layout&, const Report&);
-  void legend(const Layout&, const std::set<Role>& used);
+  void legend(const Layout&, const std::set<Role>& used, bool accepted);
   void findings(const Layout&, const Report&);
   void notes(const Report&);
   DisplayList take() { return pen_.take(); }
@@ -122,7 +122,7 @@ void Column::figures(const Layout& layout, const Report& report) {
   }
 }
 
-void Column::legend(const Layout& layout, const std::set<Role>& used) {
+void Column::legend(const Layout& layout, const std::set<Role>& used, bool accepted) {
   rule();
   heading("Legend");
   const auto entry = [&](const std::string& words, const auto& draw) {
@@ -146,6 +146,11 @@ void Column::legend(const Layout& layout, const std::set<Role>& used) {
     };
   };
   if (used.count(Role::markShort)) entry("Short of what is needed", mark(Outcome::shortfall));
+  if (accepted && used.count(Role::markShort)) {
+    entry("Accepted with a reason", [this](double, double x1, double y) {
+      pen_.add(drawMark(Outcome::shortfall, pointFromMillimetres(x1 - 2, y), style_, {}, true));
+    });
+  }
   if (used.count(Role::markClose)) entry("Close: little to spare", mark(Outcome::close));
   if (used.count(Role::markUnknown)) entry("The plan does not say", mark(Outcome::unknown));
   if (used.count(Role::clearZone)) entry("Clear floor asked for in front", sample(Role::clearZone));
@@ -189,7 +194,8 @@ void Column::findings(const Layout& layout, const Report& report) {
       ++left_out;
       continue;
     }
-    pen_.add(drawMark(finding.outcome, pointFromMillimetres(left() + 1.8, y_ - 1.3), style_, {}));
+    pen_.add(drawMark(finding.outcome, pointFromMillimetres(left() + 1.8, y_ - 1.3), style_, {},
+                      !finding.acknowledged.empty()));
     pen_.text(left() + 4.4, y_ - 2.2, std::to_string(number), kCaptionTextMm, Role::label, true);
     double y = y_ - 2.2;
     for (const std::string& line : lines) {
@@ -243,7 +249,7 @@ DisplayList drawPlanColumn(const Layout& layout, const Report& report, const Fie
   column.north(layout.settings.north);
   column.scaleBar(scale);
   column.figures(layout, report);
-  column.legend(layout, used);
+  column.legend(layout, used, tallyOf(report).accepted > 0);
   column.notes(report);
   return column.take();
 }
@@ -252,7 +258,7 @@ DisplayList drawFindingsColumn(const Layout& layout, const Report& report, const
                                const std::optional<Scale>& scale, const std::set<Role>& used) {
   Column column(field, layout.settings.unit);
   column.scaleBar(scale);
-  column.legend(layout, used);
+  column.legend(layout, used, tallyOf(report).accepted > 0);
   column.findings(layout, report);
   return column.take();
 }

@@ -121,6 +121,19 @@ TEST(Elevation, ASlopeCutsTheWallTruly) {
   EXPECT_TRUE(has(texts, "5'-0\""));  // at the right one, and where the bend is along the wall
 }
 
+// It is drawn at eight feet, but that is nobody's figure.
+TEST(Elevation, GivesNoHeightToACeilingThatIsNotStated) {
+  Plan plan = planOf(testing::kHallBath);
+  const auto textsOn = [&](std::size_t wall) {
+    return textsOf(drawElevation(deriveLayout(plan, 0), wall, kAll, style()).list);
+  };
+  EXPECT_TRUE(has(textsOn(1), "8'-0\""));  // wall e is five feet long: only its height is eight
+  EXPECT_FALSE(has(textsOn(1), "ceiling not stated"));
+  plan.options[0].room.ceiling.height.reset();
+  EXPECT_FALSE(has(textsOn(1), "8'-0\""));
+  EXPECT_TRUE(has(textsOn(1), "ceiling not stated"));
+}
+
 TEST(Elevation, WritesHeightsAndDistancesAsTheTradeDoes) {
   const Layout layout = deriveLayout(planOf(kRoom), 0);
   const ElevationDrawing drawing = drawElevation(layout, 0, kAll, style());

@@ -364,6 +364,34 @@ TEST(Sheets, EveryFindingThatIsNotClearIsListedWithItsFigures) {
   EXPECT_GT(listed, 5);  // the hall bath has real conflicts
 }
 
+// Listed with its figures and its reason, told apart by an open mark and a word.
+TEST(Sheets, AnAcceptedFindingIsMarkedAsSuch) {
+  Plan plan = planOf(testing::kHallBath);
+  const Report before = check(deriveLayout(plan, 0), choiceOf(plan));
+  const Finding& first = before.findings.front();
+  ASSERT_EQ(first.outcome, Outcome::shortfall);
+  const auto countOn = [&](const char* name) {
+    const Layout layout = deriveLayout(plan, 0);
+    int open = 0, words = 0;
+    for (const Sheet& sheet :
+         makeSheets(layout, check(layout, choiceOf(plan)), {"2026-01-31", Paper::letter})) {
+      if (sheet.name.find(name) == std::string::npos) continue;
+      for (const DrawItem& item : sheet.content) {
+        const auto* mark = std::get_if<PolyPrim>(&item.prim);
+        open += mark && item.role == Role::markShort && !mark->filled;
+      }
+      for (const TextPrim* text : textsOf(sheet.content))
+        words += text->text == "accepted by you" || text->text == "Accepted with a reason";
+    }
+    return std::pair{open, words};
+  };
+  EXPECT_EQ(countOn("Findings list"), (std::pair{0, 0}));
+  EXPECT_EQ(countOn("Findings plan"), (std::pair{0, 0}));
+  plan.options[0].acknowledged.push_back({first.book, first.rule, first.subjects, "It stays as it is"});
+  EXPECT_EQ(countOn("Findings list"), (std::pair{1, 1}));
+  EXPECT_EQ(countOn("Findings plan"), (std::pair{3, 1}));  // on the plan, in its list and in the legend
+}
+
 // Extent of the plan's cut walls on paper.
 Box wallsOn(const Sheet& sheet) {
   DisplayList walls;
