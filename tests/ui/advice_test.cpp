@@ -60,6 +60,16 @@ TEST_F(AdviceTest, SummaryCountsWhatTheReportSays) {
   EXPECT_TRUE(panel.summary().endsWith(QString("%1 clear").arg(countOf(session, Outcome::clear))));
 }
 
+TEST_F(AdviceTest, SummaryIsWholeInANarrowPanel) {
+  panel.resize(220, 600);
+  QTest::qWait(1);
+  for (const QLabel* label : panel.findChildren<QLabel*>())
+    if (label->text() == panel.summary()) {
+      EXPECT_GT(label->heightForWidth(label->width()), label->fontMetrics().height());
+      EXPECT_GE(label->height(), label->heightForWidth(label->width()));
+    }
+}
+
 TEST_F(AdviceTest, SaysTheLargestTurningCircleWithoutFlattering) {
   // An empty 96 x 60 room with nothing in it has a 60 in circle: 5'-0", though a search may stay a hair
   // below.

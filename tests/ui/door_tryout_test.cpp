@@ -1,6 +1,7 @@
 #include <gtest/gtest.h>
 
 #include <QTest>
+#include <algorithm>
 
 #include "tests/ui/rooms.h"
 #include "ui/particulars/door_trials.h"
@@ -51,6 +52,21 @@ TEST(DoorTrials, ShortfallsAreThoseOfTheWholePlanThen) {
     for (const Finding& f : session.report().findings) shorts += f.outcome == Outcome::shortfall ? 1 : 0;
     EXPECT_EQ(trial.shorts, shorts) << trial.label.toStdString();
   }
+}
+
+// As Advice counts them: what is accepted is not short.
+TEST(DoorTrials, WhatIsAcceptedIsNotCounted) {
+  Plan plan = hallBath();
+  const Report report = check(deriveLayout(plan, 0), choiceOf(plan));
+  const auto shortfall = std::find_if(report.findings.begin(), report.findings.end(), [](const Finding& f) {
+    return f.outcome == Outcome::shortfall && f.subjects.front() != ElementId{"d1"};
+  });
+  ASSERT_NE(shortfall, report.findings.end());
+  const auto present = [&] { return trialOf(tryDoor(plan, 0, {"d1"}), "Hinged right, in").shorts; };
+  const int before = present();
+  plan.options[0].acknowledged.push_back(
+      {shortfall->book, shortfall->rule, shortfall->subjects, "It stays as it is"});
+  EXPECT_EQ(present(), before - 1);
 }
 
 TEST(DoorTrials, OnlyDoorsAreTried) {

@@ -7,6 +7,7 @@
 #include <QPushButton>
 #include <QSpinBox>
 #include <QTest>
+#include <set>
 
 #include "tests/ui/rooms.h"
 #include "ui/particulars/pages.h"
@@ -66,6 +67,16 @@ TEST_F(ParticularsTest, NothingSelectedShowsTheRoom) {
   EXPECT_FALSE(session.option().room.ceiling.height.has_value());
   session.undo();
   EXPECT_EQ(length("Ceiling height")->line()->text(), "7'-6\"");
+}
+
+// At the width that the window gives it first, nothing slides under the scroll bar.
+TEST_F(ParticularsTest, NoPageIsWiderThanItsPanel) {
+  particulars.resize(270, 400);
+  for (const char* id : {"", "v", "wc", "b", "d1", "win", "s"}) {
+    session.select(*id ? std::set<ElementId>{{id}} : std::set<ElementId>{});
+    QTest::qWait(1);
+    EXPECT_LE(particulars.widget()->minimumSizeHint().width(), particulars.viewport()->width()) << id;
+  }
 }
 
 TEST_F(ParticularsTest, AWallsThicknessAndMarks) {

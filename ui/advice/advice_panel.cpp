@@ -47,6 +47,8 @@ AdvicePanel::AdvicePanel(Session& session, QWidget* parent)
   setAccessibleName(tr("Advice"));
   setMinimumWidth(220);
   summary_->setFont(boldFont(*this));
+  summary_->setWordWrap(true);
+  summary_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Minimum);
   summary_->setAccessibleName(tr("Findings"));
   turning_->setAccessibleName(tr("Turning circle"));
   list_->setAccessibleName(tr("Findings of this option"));

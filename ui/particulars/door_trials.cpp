@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "core/plan/edit.h"
+#include "core/rules/tally.h"
 #include "core/rules/text.h"
 
 namespace elbowroom::ui {
@@ -70,9 +71,7 @@ std::vector<DoorTrial> tryDoor(const Plan& plan, std::size_t option, const Eleme
     }
     const Layout layout = deriveLayout(*next, option);
     const Report report = check(layout, choiceOf(*next));
-    trial.shorts =
-        static_cast<int>(std::count_if(report.findings.begin(), report.findings.end(),
-                                       [](const Finding& f) { return f.outcome == Outcome::shortfall; }));
+    trial.shorts = tallyOf(report).allShort();
     for (const DoorFigures& figures : report.figures.doors)
       if (figures.id == id) trial.figures = figures;
     for (const Trouble& trouble : trial.figures.troubles)

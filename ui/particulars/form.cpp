@@ -52,7 +52,7 @@ QComboBox* Form::addChoice(const QString& label, const QStringList& choices) {
 
 QCheckBox* Form::addMark(const QString& label) {
   auto* box = new QCheckBox(label, this);
-  grid_->addWidget(box, row_++, 1);
+  grid_->addWidget(box, row_++, 0, 1, 2);  // its words need more than a field's width
   return box;
 }
 
