@@ -111,6 +111,26 @@ TEST_F(AdviceActionsTest, HoverPreviewsAndLeavingTakesItAway) {
   EXPECT_EQ(differing(canvas.grab().toImage(), before), 0);
 }
 
+// Where the wheel takes the remedy from under the pointer, no leaving is told until the mouse moves.
+TEST_F(AdviceActionsTest, APreviewGoesWithARemedyThatScrollsAway) {
+  FindingActions* actions = open("toilet-centreline-side");
+  ASSERT_FALSE(actions->remedies().empty());
+  RemedyButton* first = actions->remedies().front();
+  const QPointF middle = first->rect().center();
+  QEnterEvent enter(middle, middle, first->mapToGlobal(middle));
+  QApplication::sendEvent(first, &enter);
+  ASSERT_TRUE(session.preview());
+  QScrollBar* bar = list().verticalScrollBar();
+  ASSERT_GT(bar->maximum(), bar->value());
+  bar->setValue(bar->maximum());
+  EXPECT_FALSE(session.preview());
+  bar->setValue(0);
+  first->setFocus();
+  ASSERT_TRUE(session.preview());
+  bar->setValue(bar->value() + 1);
+  EXPECT_TRUE(session.preview()) << "it has the focus";
+}
+
 TEST_F(AdviceActionsTest, AClickAppliesItAsOneStepAndUndoTakesItBack) {
   FindingActions* actions = open("toilet-centreline-side");
   ASSERT_FALSE(actions->remedies().empty());

@@ -81,6 +81,9 @@ AdvicePanel::AdvicePanel(Session& session, QWidget* parent)
   connect(&session_, &Session::changed, this, &AdvicePanel::refresh);
   connect(&session_, &Session::optionChanged, this, &AdvicePanel::refresh);
   connect(&session_, &Session::litChanged, this, &AdvicePanel::showLit);
+  connect(list_->verticalScrollBar(), &QScrollBar::valueChanged, this, [this] {
+    if (actions_) actions_->keepPreviewOfLooked();
+  });
   connect(list_, &AdviceList::chosen, this, &AdvicePanel::chooseRow);
   connect(list_, &AdviceList::wanted, this, &AdvicePanel::go);
   connect(list_, &AdviceList::hovered, this, [this](int row) {

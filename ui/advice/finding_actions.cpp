@@ -1,11 +1,13 @@
 #include "ui/advice/finding_actions.h"
 
+#include <QCursor>
 #include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QTimer>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "core/rules/wishes.h"
 #include "ui/advice/answer_field.h"
@@ -233,6 +235,14 @@ bool FindingActions::focusFirst() {
       return true;
     }
   return false;
+}
+
+void FindingActions::keepPreviewOfLooked() {
+  const QPoint pointer = QCursor::pos();
+  const bool looked = std::any_of(buttons_.begin(), buttons_.end(), [&](RemedyButton* b) {
+    return b->hasFocus() || b->visibleRegion().contains(b->mapFromGlobal(pointer));
+  });
+  if (!looked) session_.clearPreview();
 }
 
 // The finding leaves its row with what is done about it, and this widget goes with the row.

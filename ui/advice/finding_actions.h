@@ -38,6 +38,9 @@ class FindingActions : public QWidget {
   QLineEdit* reasonLine() const { return reason_; }
   bool searched() const { return searched_; }
   void searchNow();
+  // After the list has moved below the pointer: a preview goes unless its remedy is still pointed at or has
+  // the focus.
+  void keepPreviewOfLooked();
 
  signals:
   void heightChanged();
