@@ -116,6 +116,7 @@ TEST_F(AdviceActionsTest, APreviewGoesWithARemedyThatScrollsAway) {
   FindingActions* actions = open("toilet-centreline-side");
   ASSERT_FALSE(actions->remedies().empty());
   RemedyButton* first = actions->remedies().front();
+  QTest::mouseMove(&panel, QPoint(2, 2));
   const QPointF middle = first->rect().center();
   QEnterEvent enter(middle, middle, first->mapToGlobal(middle));
   QApplication::sendEvent(first, &enter);

@@ -7,7 +7,6 @@
 #include <QPushButton>
 #include <QTimer>
 #include <QVBoxLayout>
-#include <algorithm>
 
 #include "core/rules/wishes.h"
 #include "ui/advice/answer_field.h"
@@ -140,7 +139,8 @@ void FindingActions::showRemedies() {
   for (std::size_t i = 0; i < found_.offered.size(); ++i) {
     auto* button = new RemedyButton(textOf(found_.offered[i], option, unit), this);
     connect(button, &QAbstractButton::clicked, this, [this, i] { use(i); });
-    connect(button, &RemedyButton::looked, this, [this, i](bool at) {
+    connect(button, &RemedyButton::looked, this, [this, i, button](bool at) {
+      shown_ = at ? button : nullptr;
       if (!at || i >= found_.offered.size()) return session_.clearPreview();
       session_.setPreview(found_.offered[i].change, found_.offered[i].then);
     });
@@ -238,11 +238,9 @@ bool FindingActions::focusFirst() {
 }
 
 void FindingActions::keepPreviewOfLooked() {
-  const QPoint pointer = QCursor::pos();
-  const bool looked = std::any_of(buttons_.begin(), buttons_.end(), [&](RemedyButton* b) {
-    return b->hasFocus() || b->visibleRegion().contains(b->mapFromGlobal(pointer));
-  });
-  if (!looked) session_.clearPreview();
+  if (shown_ && !shown_->hasFocus() &&
+      !shown_->visibleRegion().contains(shown_->mapFromGlobal(QCursor::pos())))
+    session_.clearPreview();
 }
 
 // The finding leaves its row with what is done about it, and this widget goes with the row.

@@ -1,6 +1,7 @@
 // What can be done about the finding that is open in Advice: remedies, the missing fact, accepting it.
 #pragma once
 
+#include <QPointer>
 #include <QWidget>
 #include <vector>
 
@@ -65,6 +66,7 @@ class FindingActions : public QWidget {
 
   Session& session_;
   int finding_ = -1;
+  QPointer<RemedyButton> shown_;  // whose change is previewed
   QString fact_;  // which answer the field asks for
   Remedies found_;
   bool searched_ = false;
