@@ -134,23 +134,20 @@ void Column::legend(const Layout& layout, const std::set<Role>& used, bool accep
   const auto sample = [&](Role role) {
     return [this, role](double x0, double x1, double y) { pen_.line(role, x0, y, x1, y); };
   };
-  const auto mark = [&](Outcome outcome) {
-    return [this, outcome](double x0, double x1, double y) {
-      if (outcome == Outcome::shortfall) {
+  const auto mark = [&](Outcome outcome, bool quiet = false) {
+    return [this, outcome, quiet](double x0, double x1, double y) {
+      if (outcome == Outcome::shortfall && !quiet) {
         const Outline zone{pointFromMillimetres(x0, y - 1.5), pointFromMillimetres(x0 + 4.6, y - 1.5),
                            pointFromMillimetres(x0 + 4.6, y + 1.5), pointFromMillimetres(x0, y + 1.5)};
         pen_.add({{HatchPrim{zone, Length::fromMillimetres(1.5)}, Role::hatchShort, {}},
                   {PolyPrim{zone, true, false}, Role::hatchShort, {}}});
       }
-      pen_.add(drawMark(outcome, pointFromMillimetres(x1 - 2, y), style_, {}));
+      pen_.add(drawMark(outcome, pointFromMillimetres(x1 - 2, y), style_, {}, quiet));
     };
   };
   if (used.count(Role::markShort)) entry("Short of what is needed", mark(Outcome::shortfall));
-  if (accepted && used.count(Role::markShort)) {
-    entry("Accepted with a reason", [this](double, double x1, double y) {
-      pen_.add(drawMark(Outcome::shortfall, pointFromMillimetres(x1 - 2, y), style_, {}, true));
-    });
-  }
+  if (used.count(Role::markShort) && accepted)
+    entry("Accepted with a reason", mark(Outcome::shortfall, true));
   if (used.count(Role::markClose)) entry("Close: little to spare", mark(Outcome::close));
   if (used.count(Role::markUnknown)) entry("The plan does not say", mark(Outcome::unknown));
   if (used.count(Role::clearZone)) entry("Clear floor asked for in front", sample(Role::clearZone));

@@ -192,9 +192,9 @@ class LargestSearch {
     if (rise.count == 0) return false;
     if (mostIn(kernel_, rise, at, half, enough()) <= enough()) return true;
     // Worth a climb where something higher may be that is not known.
-    const double step = norm(rise.step);
-    if (cell.look.f <= 0 || step > 2 * half || rise.value + step * step * bendOf(rise) <= enough() ||
-        covered(at + rise.step, 0) || !holds(at + rise.step, rise.value + step * step * bendOf(rise)))
+    const double step = norm(rise.step), there = rise.value + step * step * bendOf(rise);
+    if (cell.look.f <= 0 || step > 2 * half || there <= enough() || covered(at + rise.step, 0) ||
+        !holds(at + rise.step, there))
       return false;
     cell.mark = climb(at, cell.look.f);
     return covered(at, half);

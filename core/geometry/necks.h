@@ -8,7 +8,6 @@
 #pragma once
 
 #include <cstddef>
-#include <mutex>
 #include <vector>
 
 #include "core/geometry/free_floor_kernel.h"

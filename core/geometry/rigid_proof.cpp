@@ -24,14 +24,12 @@ class Limits {
   Limits(const PoseBox& box, double never_dropped)
       : box_(box),
         never_(never_dropped),
-        axes_(box.turns.axes),
-        spread_(box.turns.spread),
-        chord_(box.turns.chord),
+        turns_(box.turns),
         far_(norm(box.half)),
-        bend_(spread_ * spread_ / 2) {}
+        bend_(turns_.spread * turns_.spread / 2) {}
 
   void add(double value, Vec away, double lever) {
-    Limit limit{value, away.x * box_.half.x, away.y * box_.half.y, lever * spread_, 0};
+    Limit limit{value, away.x * box_.half.x, away.y * box_.half.y, lever * turns_.spread, 0};
     const double squared = limit.x * limit.x + limit.y * limit.y + limit.t * limit.t;
     if (!(squared > 0)) return;
     // Nowhere in the box does it say anything.
@@ -49,7 +47,7 @@ class Limits {
   // Points of the blocker against the sides of the piece. A point that lies deep behind the other three sides
   // at every pose of the box is in the piece as soon as it is behind the fourth.
   void addSides(const Blocker& edge, const Piece& piece) {
-    const Vec u = axes_.first(piece.diagonal), v = axes_.second(piece.diagonal);
+    const Vec u = turns_.axes.first(piece.diagonal), v = turns_.axes.second(piece.diagonal);
     const Vec ra = edge.a - box_.at;
     const Vec a{dot(ra, u), dot(ra, v)}, d{dot(edge.d, u), dot(edge.d, v)};
     for (int side = 0; side < 4; ++side) {
@@ -60,7 +58,7 @@ class Limits {
       const double deep = x_side ? piece.high.x - piece.low.x : piece.high.y - piece.low.y;
       // How far the piece's own points move; what lies across it moves no farther.
       const double radius = piece.farthest + 2 * far_;
-      const double moves = far_ + chord_ * radius, inset = never_ + moves;
+      const double moves = far_ + turns_.chord * radius, inset = never_ + moves;
       const double low = (x_side ? piece.low.y : piece.low.x) + inset,
                    high = (x_side ? piece.high.y : piece.high.x) - inset;
       if (low >= high) continue;
@@ -86,7 +84,8 @@ class Limits {
         const Vec q = ra + t * edge.d;
         const double gap = h + t * dh - reach, arm = norm(q);
         if (arm > radius) continue;
-        add(gap + never_ + arm * bend_ + far_ * spread_, -1.0 * outward, dot(Vec{-outward.y, outward.x}, q));
+        add(gap + never_ + arm * bend_ + far_ * turns_.spread, -1.0 * outward,
+            dot(Vec{-outward.y, outward.x}, q));
         if (to - from < 1e-9) break;
       }
     }
@@ -96,7 +95,7 @@ class Limits {
   // diagonal into that corner; that crossing must lie on the blocker at every pose of the box.
   void addCorners(const Blocker& edge, const Piece& piece) {
     if (edge.inverse == 0) return;
-    const Vec u = axes_.first(piece.diagonal), v = axes_.second(piece.diagonal);
+    const Vec u = turns_.axes.first(piece.diagonal), v = turns_.axes.second(piece.diagonal);
     const Vec along = edge.per_length * edge.d;
     Vec normal{-along.y, along.x};
     const Vec ra = edge.a - box_.at;
@@ -107,7 +106,7 @@ class Limits {
     for (const Vec c :
          {piece.low, Vec{piece.high.x, piece.low.y}, piece.high, Vec{piece.low.x, piece.high.y}}) {
       const Vec corner = c.x * u + c.y * v;
-      const double arm = norm(corner), moves = far_ + chord_ * arm;
+      const double arm = norm(corner), moves = far_ + turns_.chord * arm;
       const double gap = dot(normal, corner - ra);
       if (gap > moves) continue;
       const double deepest = moves - gap;  // at any pose of the box
@@ -115,8 +114,8 @@ class Limits {
       // both sides at the corner face the line.
       const double nx = dot(normal, u) * (c.x > middle.x ? -1 : 1),
                    ny = dot(normal, v) * (c.y > middle.y ? -1 : 1);
-      if (nx - chord_ < 0 || ny - chord_ < 0) continue;
-      const double inward = nx + ny - 2 * chord_;
+      if (nx - turns_.chord < 0 || ny - turns_.chord < 0) continue;
+      const double inward = nx + ny - 2 * turns_.chord;
       if (inward <= 0.5) continue;
       const double step = deepest / inward;  // along both sides
       if (step + never_ > narrow) continue;
@@ -163,8 +162,8 @@ class Limits {
  private:
   const PoseBox& box_;
   double never_;
-  const Axes& axes_;
-  double spread_, chord_, far_, bend_;
+  const TurnRange& turns_;
+  double far_, bend_;
   std::array<Limit, kMost> all_;
   int count_ = 0;
 };

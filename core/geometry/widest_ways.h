@@ -13,8 +13,10 @@ namespace elbowroom {
 class WidestWays {
  public:
   explicit WidestWays(const FreeFloor& floor);
-  // What widestRoutes gives for this floor; ways no wider than `than` are given as not reachable, in less
-  // time.
+  // The widest way to each target. Within 0.02 in of exact. Target and start are moved to the nearest free
+  // floor when they stand in or on an obstacle. Width is also limited at neither end: the disc need only
+  // reach within its own radius of the target. (geometry.md 1.6 names the trap: no grid floods.) Ways no
+  // wider than `than` are given as not reachable, in less time.
   std::vector<Route> from(Point start, const std::vector<Point>& targets, Length than = {}) const;
 
  private:

@@ -15,9 +15,13 @@ using namespace literals;
 // A route ends where a person stands before the fixture.
 constexpr Length kStandBefore = 15_in;
 constexpr Length kJustInside = 1_in;
-constexpr Length kFar = Length::nanometres(INT64_MAX / 4);
+constexpr Length kFar = Length::nanometres(INT64_MAX / 4);  // boxes can grow by it
 // Half the widths that are tried, one after the other; the widest that fits counts.
 const std::array kHalves{18.5_in, 20.5_in, 24_in, 30_in};
+
+Box boxOf(Segment s) {
+  return {{std::min(s.a.x, s.b.x), std::min(s.a.y, s.b.y)}, {std::max(s.a.x, s.b.x), std::max(s.a.y, s.b.y)}};
+}
 
 class Boundary {
  public:
@@ -33,7 +37,7 @@ class Boundary {
   // What comes nearest, if that is nearer than `least`; where something is nearer than `enough`, anything
   // that is.
   void nearest(Segment way, Length enough, Gap& least) const {
-    const Box round = boundsOf({way.a, way.b});
+    const Box round = boxOf(way);
     for (const Edge& edge : edges_) {
       if (least.distance < enough) return;
       if (!touch(grown(round, least.distance), edge.box)) continue;
@@ -45,7 +49,7 @@ class Boundary {
   void add(const Outline& ring) {
     for (std::size_t i = 0; i < ring.size(); ++i) {
       const Segment line{ring[i], ring[(i + 1) % ring.size()]};
-      edges_.push_back({line, boundsOf({line.a, line.b})});
+      edges_.push_back({line, boxOf(line)});
     }
   }
   struct Edge {

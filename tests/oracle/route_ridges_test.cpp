@@ -11,7 +11,7 @@
 #include <map>
 #include <queue>
 
-#include "core/geometry/routes.h"
+#include "core/geometry/widest_ways.h"
 #include "tests/oracle/bathrooms.h"
 
 namespace elbowroom::oracle {
@@ -190,7 +190,8 @@ TEST(WidestRoutesOracle, AgreeWithTheSegmentDelaunayGraph) {
       ends.push_back(pick());
       targets.push_back(place(ends.back()));
     }
-    const std::vector<Route> routes = widestRoutes(scene.room, scene.things, place(start), targets);
+    const std::vector<Route> routes =
+        WidestWays(FreeFloor(scene.room, scene.things)).from(place(start), targets);
     const std::vector<double> widest = ridges.widestFrom(start);
     for (std::size_t k = 0; k < ends.size(); ++k) {
       const auto end = static_cast<std::size_t>(ends[k]);

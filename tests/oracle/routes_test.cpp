@@ -1,5 +1,5 @@
 // Widest routes against an erosion of the free floor by Clipper, halved down to the width.
-#include "core/geometry/routes.h"
+#include "core/geometry/widest_ways.h"
 
 #include <gtest/gtest.h>
 
@@ -77,7 +77,7 @@ TEST(WidestRoutesOracle, AgreeWithErosion) {
     if (points.size() < 2) continue;
     const Point start = points.front();
     points.erase(points.begin());
-    const std::vector<Route> routes = widestRoutes(scene.room, scene.things, start, points);
+    const std::vector<Route> routes = WidestWays(FreeFloor(scene.room, scene.things)).from(start, points);
     Erosion erosion(scene);
     for (std::size_t k = 0; k < points.size(); ++k) {
       double low = 0, high = 80;

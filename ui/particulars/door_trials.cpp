@@ -1,7 +1,6 @@
 #include "ui/particulars/door_trials.h"
 
 #include <QCoreApplication>
-#include <algorithm>
 
 #include "core/plan/edit.h"
 #include "core/rules/tally.h"

@@ -89,10 +89,11 @@ Measurement anyStretch(const CheckInput& in, const PlacedFixture& bath) {
   };
   for (const BoxedOutline& ring : others.outlines) add(*ring.outline);
   add(in.layout.room);
+  const RoomBeside beside = roomBeside(in.layout, others, before(bath, {}, rest, limitOf(in)));
   std::optional<std::pair<Zone, Room>> best;
   for (const Length start : starts) {
     const Zone zone = before(bath, start, rest - start, limitOf(in));
-    const Room room = roomFor(in.layout, others, zone);
+    const Room room = roomFor(in.layout, others, zone, beside);
     if (!best || room.lacks() < best->second.lacks()) best = {zone, room};
   }
   return measuredIn(in.layout, best->first, best->second, bath.fixture.id);

@@ -10,18 +10,10 @@ namespace elbowroom::checks {
 namespace {
 using namespace literals;
 
-Outline toiletSpace(const CheckInput& in, const PlacedFixture& f) {
-  const Length left = sideWalls(in, f).left.distance, right = sideWalls(in, f).right.distance;
-  const Length near = std::min(std::min(left, right), 60_in);
-  Zone zone{f.back_center, leftOf(f), f.facing, near, 60_in - near, 56_in};
-  if (right < left) std::swap(zone.to_left, zone.to_right);
-  return zone.outline();
-}
-
 std::optional<Outline> clearFloorOf(const CheckInput& in, const PlacedFixture& f) {
   if (!counts(f)) return std::nullopt;
   const Length half = f.fixture.width / 2;
-  if (f.fixture.kind == FixtureKind::toilet) return toiletSpace(in, f);
+  if (f.fixture.kind == FixtureKind::toilet) return cornerZone(in, f, 60_in, 56_in).outline();
   if (isBasin(f)) {
     const Point back = f.front_center - countedUnder(f) * f.facing;
     return Zone{back, leftOf(f), f.facing, 15_in, 15_in, 48_in}.outline();

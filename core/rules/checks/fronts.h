@@ -15,7 +15,8 @@ std::vector<Measurement> bathFronts(const CheckInput&);
 std::vector<Measurement> bathFrontsFor(const CheckInput&, Length limit);
 // Over the clearest 22 in of the front, the narrowest entry a shower may have.
 std::vector<Measurement> showerFronts(const CheckInput&);
-// Ahead of each toilet over a width of 30 in (15 in to either side of the centreline).
+// The floor before each toilet, 30 in wide (15 in to either side of the centreline): its depth, or its width
+// where that lacks less.
 std::vector<Measurement> toiletWideFronts(const CheckInput&);
 
 }  // namespace elbowroom::checks

@@ -69,13 +69,9 @@ std::vector<Measurement> glassDoorSwings(const CheckInput& in) {
     if (in.layout.room.empty()) continue;
     const std::vector<Leaf> leaves = glassLeaves(f);
     if (leaves.empty()) continue;
+    const Obstacles& things = thingsAround(in, f);
     std::vector<Outline> others;
-    std::vector<int> fixture;
-    for (std::size_t i = 0; i < in.layout.solid.size(); ++i) {
-      if (&in.layout.fixtures[static_cast<std::size_t>(in.layout.solid[i])] == &f) continue;
-      others.push_back(in.layout.solid_outlines[i]);
-      fixture.push_back(in.layout.solid[i]);
-    }
+    for (const BoxedOutline& thing : things.outlines) others.push_back(*thing.outline);
     for (const Leaf& leaf : leaves) {
       Measurement m{.subjects = {f.fixture.id},
                     .measured = 90_deg,
@@ -91,7 +87,7 @@ std::vector<Measurement> glassDoorSwings(const CheckInput& in) {
       };
       if (const auto wall = firstWallTouch(leaf, in.layout.room)) stopped(*wall, wallAt(in.layout, wall->at));
       if (const auto touch = firstTouch(leaf, leaf.width, others)) {
-        const auto hit = static_cast<std::size_t>(fixture[static_cast<std::size_t>(touch->obstacle)]);
+        const auto hit = static_cast<std::size_t>(things.fixture[static_cast<std::size_t>(touch->obstacle)]);
         stopped(*touch, in.layout.fixtures[hit].fixture.id);
       }
       found.push_back(std::move(m));

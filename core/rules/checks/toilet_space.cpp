@@ -90,13 +90,9 @@ Measurement eitherSide(const CheckInput& in, const PlacedFixture& wc) {
   return m;
 }
 
-// In the corner of the rear wall and the nearer side wall.
 Measurement circulation(const CheckInput& in, const PlacedFixture& wc) {
   const Length wide = sizeOf(in, 0), allowed = sizeOf(in, 1), deep = limitOf(in);
-  const Length left = sideWalls(in, wc).left.distance, right = sideWalls(in, wc).right.distance;
-  const Length near = std::min(std::min(left, right), wide);
-  Zone zone{wc.back_center, leftOf(wc), wc.facing, near, wide - near, deep};
-  if (right < left) std::swap(zone.to_left, zone.to_right);
+  const Zone zone = cornerZone(in, wc, wide, deep);
   // From the front is across the far side of the space, opposite the rear wall.
   const Obstacles others = obstaclesWhere(in.layout, [&](const PlacedFixture& o) {
     if (&o == &wc) return false;

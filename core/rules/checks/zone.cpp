@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cstdint>
+#include <utility>
 
 #include "core/rules/check.h"
 
@@ -18,6 +19,14 @@ Length missing(Length wanted, Length there) {
 
 Outline Zone::outline() const {
   return {corner(to_left, {}), corner(-to_right, {}), corner(-to_right, deep), corner(to_left, deep)};
+}
+
+Zone cornerZone(const CheckInput& in, const PlacedFixture& f, Length wide, Length deep) {
+  const auto& [left, right] = sideWalls(in, f);
+  const Length near = std::min({left.distance, right.distance, wide});
+  Zone zone{f.back_center, leftOf(f), f.facing, near, wide - near, deep};
+  if (right.distance < left.distance) std::swap(zone.to_left, zone.to_right);
+  return zone;
 }
 
 Length Room::lacks() const {

@@ -16,6 +16,9 @@ struct Zone {
   Outline outline() const;
 };
 
+// About a fixture in the corner of the wall behind it and the nearer side wall.
+Zone cornerZone(const CheckInput&, const PlacedFixture&, Length wide, Length deep);
+
 struct Room {
   Ahead left, right;  // from the line through `at`, over the depth (or what the room has of it)
   Ahead deep;         // from the beginning, over the width (or what the room has of it)

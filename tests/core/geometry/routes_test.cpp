@@ -1,4 +1,4 @@
-#include "core/geometry/routes.h"
+#include "core/geometry/widest_ways.h"
 
 #include <gtest/gtest.h>
 
@@ -17,7 +17,7 @@ Outline box(double x, double y, double w, double h) {
 }
 
 Route oneRoute(const Outline& room, const std::vector<Outline>& obstacles, Point from, Point to) {
-  return widestRoutes(room, obstacles, from, {to}).at(0);
+  return WidestWays(FreeFloor(room, obstacles)).from(from, {to}).at(0);
 }
 
 TEST(WidestRoutes, PassesAGapBetweenTwoCabinets) {
@@ -106,8 +106,8 @@ TEST(WidestRoutes, CountsWhatLiesWithinAnotherOnce) {
 
 TEST(WidestRoutes, MovesTargetsOutOfObstacles) {
   const std::vector<Outline> things{box(0, 90, 35, 20), box(70, 95, 30, 20), box(40, 180, 20, 20)};
-  const auto routes =
-      widestRoutes(box(0, 0, 100, 200), things, at(50, 0), {at(50, 180), at(50, 183), at(50, -9)});
+  const auto routes = WidestWays(FreeFloor(box(0, 0, 100, 200), things))
+                          .from(at(50, 0), {at(50, 180), at(50, 183), at(50, -9)});
   EXPECT_EQ(routes[0].width, in(35));
   EXPECT_EQ(routes[1].width, in(35));
   EXPECT_EQ(routes[2].width.inches(),
@@ -144,9 +144,8 @@ TEST(WidestRoutes, KeepsTheGapInMillimetresAndTurned) {
     return o;
   };
   const Route other =
-      widestRoutes(turned(box(0, 0, 100, 200)), {turned(box(0, 90, 35, 20)), turned(box(70, 90, 30, 20))},
-                   turned({at(50, 20)})[0], turned({at(50, 180)}))
-          .at(0);
+      oneRoute(turned(box(0, 0, 100, 200)), {turned(box(0, 90, 35, 20)), turned(box(70, 90, 30, 20))},
+               turned({at(50, 20)})[0], turned({at(50, 180)})[0]);
   EXPECT_NEAR(other.width.inches(), 35, 1e-5);
 }
 

@@ -1,4 +1,4 @@
-#include "core/geometry/routes.h"
+#include "core/geometry/widest_ways.h"
 
 #include <algorithm>
 #include <cstdint>
@@ -9,7 +9,6 @@
 #include "core/geometry/free_floor_kernel.h"
 #include "core/geometry/held_discs.h"
 #include "core/geometry/necks.h"
-#include "core/geometry/widest_ways.h"
 
 namespace elbowroom {
 
@@ -229,11 +228,6 @@ std::vector<Route> WidestWays::from(Point start, const std::vector<Point>& targe
     }
   }
   return routes;
-}
-
-std::vector<Route> widestRoutes(const Outline& room, const std::vector<Outline>& obstacles, Point start,
-                                const std::vector<Point>& targets) {
-  return WidestWays(FreeFloor(room, obstacles)).from(start, targets);
 }
 
 }  // namespace elbowroom
